@@ -1,0 +1,138 @@
+"""Finds the verb that was typed, runs it, and turns a refusal into one plain message."""
+
+import argparse
+import json
+import sys
+from collections.abc import Callable, Sequence
+from typing import Any, Protocol
+
+
+class Verb(Protocol):
+    """What a file in this folder has to offer to be a verb."""
+
+    SUMMARY: str
+
+    def arguments(self, parser: argparse.ArgumentParser) -> None: ...
+
+    def run(self, args: argparse.Namespace) -> int: ...
+
+
+# A verb's file is imported only when the verb is asked for: `spin` reads a recording without waiting for the
+# database, and the server starts without the mathematics.
+def _serve() -> Verb:
+    from spoolwright.command import serve
+
+    return serve
+
+
+def _demo() -> Verb:
+    from spoolwright.command import demo
+
+    return demo
+
+
+def _sheet() -> Verb:
+    from spoolwright.command import sheet
+
+    return sheet
+
+
+def _drag() -> Verb:
+    from spoolwright.command import drag
+
+    return drag
+
+
+def _pull() -> Verb:
+    from spoolwright.command import pull
+
+    return pull
+
+
+def _spin() -> Verb:
+    from spoolwright.command import spin
+
+    return spin
+
+
+VERBS: dict[str, Callable[[], Verb]] = {
+    "serve": _serve,
+    "demo": _demo,
+    "sheet": _sheet,
+    "drag": _drag,
+    "pull": _pull,
+    "spin": _spin,
+}
+
+
+def build_parser(wanted: Sequence[str]) -> argparse.ArgumentParser:
+    """A parser that knows the wanted verbs; only their files are imported."""
+    parser = argparse.ArgumentParser(
+        prog="spoolwright",
+        description="Workbench software for a small shop that services, repairs, tunes and resells fishing reels.",
+    )
+    verbs = parser.add_subparsers(title="verbs", metavar="VERB", required=True)
+    for name in wanted:
+        verb = VERBS[name]()
+        below = verbs.add_parser(name, help=verb.SUMMARY, description=verb.SUMMARY)
+        verb.arguments(below)
+        below.set_defaults(run=verb.run)
+    return parser
+
+
+def refusals() -> tuple[type[Exception], ...]:
+    """What the person at the keyboard can put right: everything else is our own mistake and shows as one."""
+    from spoolwright.bench.unreadable import Unreadable
+    from spoolwright.quantities import NotAQuantity
+    from spoolwright.sheets.reel_sheet import SheetFault
+
+    found: list[type[Exception]] = [
+        NotAQuantity,
+        SheetFault,
+        Unreadable,
+        FileNotFoundError,
+        IsADirectoryError,
+        PermissionError,
+    ]
+    if "spoolwright.shop.models" in sys.modules:
+        from spoolwright.shop.acts.refusals import Refusal
+
+        found.append(Refusal)
+    return tuple(found)
+
+
+def in_words(fault: Exception) -> str:
+    if isinstance(fault, OSError):
+        return f"{fault.filename}: {(fault.strerror or 'cannot be read').lower()}."
+    return str(getattr(fault, "words", "") or fault)
+
+
+def as_json(fault: Exception) -> str:
+    """The refusal for a program to read: its kind, the words, and whatever it says about where and what."""
+    told: dict[str, Any] = {"kind": type(fault).__name__, "words": in_words(fault)}
+    for name in ("typed", "reason", "where", "accepted"):
+        if (value := getattr(fault, name, None)) is not None:
+            told[name] = value
+    faults = getattr(fault, "faults", ())
+    if faults:
+        told["faults"] = [{"where": f.where, "what": f.what, "accepted": f.accepted} for f in faults]
+    return json.dumps({"error": told}, ensure_ascii=False, default=str)
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one verb; 0 when it did its work, 2 when what was typed or given cannot be used."""
+    words = list(sys.argv[1:] if argv is None else argv)
+    asked = [words[0]] if words and words[0] in VERBS else list(VERBS)
+    args = build_parser(asked).parse_args(words)
+    try:
+        return int(args.run(args))
+    except refusals() as fault:
+        if getattr(args, "json", False):
+            print(as_json(fault))
+        else:
+            print(in_words(fault), file=sys.stderr)
+        return 2
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,8 @@
+"""The program as a web server sees it."""
+
+import os
+
+from django.core.wsgi import get_wsgi_application
+
+os.environ.setdefault("DJANGO_SETTINGS_MODULE", "spoolwright.settings")
+application = get_wsgi_application()

@@ -1,0 +1,40 @@
+"""What every request and every answer passes on its way: the size limit and the device features."""
+
+from collections.abc import Callable
+
+from django.conf import settings
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import render
+
+Answer = Callable[[HttpRequest], HttpResponse]
+
+SHUT = "accelerometer=(), camera=(), geolocation=(), gyroscope=(), magnetometer=(), microphone=(), payment=(), usb=()"
+
+
+def shut_device_features(answer: Answer) -> Answer:
+    """No page listens, looks or asks where you are; a photo or a recording is a file that a person chose."""
+
+    def passed(request: HttpRequest) -> HttpResponse:
+        response = answer(request)
+        response.setdefault("Permissions-Policy", SHUT)
+        return response
+
+    return passed
+
+
+def refuse_large_uploads(answer: Answer) -> Answer:
+    """Refuse what says it is too large before a byte of it is read, in words and not with a dead connection."""
+
+    def passed(request: HttpRequest) -> HttpResponse:
+        if declared_size(request) <= settings.LARGEST_UPLOAD:
+            return answer(request)
+        template = "_too_large.html" if request.headers.get("HX-Request") else "too_large.html"
+        facts = {"largest_mb": settings.LARGEST_FILE // 1024 // 1024, "sent_mb": declared_size(request) // 1024 // 1024}
+        return render(request, template, facts, status=413)
+
+    return passed
+
+
+def declared_size(request: HttpRequest) -> int:
+    said = request.META.get("CONTENT_LENGTH") or "0"
+    return int(said) if said.isascii() and said.isdigit() else 0
