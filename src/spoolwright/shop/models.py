@@ -1,0 +1,62 @@
+"""Django looks for tables here; they are kept in records, one family a file."""
+
+from spoolwright.shop.records.answer import Answer, Payment
+from spoolwright.shop.records.arrival import Arrival, ArrivalContent
+from spoolwright.shop.records.attachment import Attachment, EntryAttachment
+from spoolwright.shop.records.customer import Customer
+from spoolwright.shop.records.dispatch import Dispatch
+from spoolwright.shop.records.entry import Entry, Strike
+from spoolwright.shop.records.findable import Findable
+from spoolwright.shop.records.finding import Finding
+from spoolwright.shop.records.invoice import Invoice, InvoiceLine
+from spoolwright.shop.records.number_series import NumberSeries
+from spoolwright.shop.records.parcel import Parcel
+from spoolwright.shop.records.people import Person, SignInLink
+from spoolwright.shop.records.proof import Proof, ProofRow
+from spoolwright.shop.records.quote import Quote, QuoteLine, QuoteOption, QuotePromise, QuoteWork
+from spoolwright.shop.records.reading import Reading, ReadingValue
+from spoolwright.shop.records.reel import IdentityMark, Reel
+from spoolwright.shop.records.reel_sheet import Sheet, SheetVersion
+from spoolwright.shop.records.shop_settings import ShopSettings
+from spoolwright.shop.records.visit import Visit
+from spoolwright.shop.records.work import LubricantUsed, PartFitted, Work, WorkDone
+
+__all__ = [
+    "Answer",
+    "Arrival",
+    "ArrivalContent",
+    "Attachment",
+    "Customer",
+    "Dispatch",
+    "Entry",
+    "EntryAttachment",
+    "Findable",
+    "Finding",
+    "IdentityMark",
+    "Invoice",
+    "InvoiceLine",
+    "LubricantUsed",
+    "NumberSeries",
+    "Parcel",
+    "PartFitted",
+    "Payment",
+    "Person",
+    "Proof",
+    "ProofRow",
+    "Quote",
+    "QuoteLine",
+    "QuoteOption",
+    "QuotePromise",
+    "QuoteWork",
+    "Reading",
+    "ReadingValue",
+    "Reel",
+    "Sheet",
+    "SheetVersion",
+    "ShopSettings",
+    "SignInLink",
+    "Strike",
+    "Visit",
+    "Work",
+    "WorkDone",
+]

@@ -1,0 +1,33 @@
+"""The proof: what was promised beside what was measured after the work, with the decision and its rule."""
+
+from __future__ import annotations
+
+from django.db import models
+
+from spoolwright.shop.records.entry import Entry
+from spoolwright.shop.records.ink import Inked
+from spoolwright.shop.records.quote import QuoteOption, QuotePromise
+from spoolwright.shop.records.reading import ReadingValue
+
+DECISIONS = ("shown", "not shown", "failed")
+
+
+class Proof(Inked):
+    entry = models.OneToOneField(Entry, on_delete=models.PROTECT, related_name="proof", primary_key=True)
+    option = models.ForeignKey(QuoteOption, on_delete=models.PROTECT, related_name="proofs")
+
+
+class ProofRow(Inked):
+    proof = models.ForeignKey(Proof, on_delete=models.PROTECT, related_name="rows")
+    position = models.PositiveSmallIntegerField()
+    promise = models.ForeignKey(QuotePromise, on_delete=models.PROTECT, related_name="proof_rows")
+    measured = models.ForeignKey(ReadingValue, on_delete=models.PROTECT, related_name="proof_rows")
+    before = models.ForeignKey(
+        ReadingValue, on_delete=models.PROTECT, null=True, blank=True, related_name="+"
+    )
+    decision = models.CharField(max_length=10, choices=[(d, d) for d in DECISIONS])
+    words = models.TextField()
+    rule = models.TextField()
+
+    class Meta:
+        ordering = ["proof_id", "position"]
