@@ -1,17 +1,18 @@
 """The program's own settings, with what the tests need different said here and nowhere else."""
 
+import atexit
 import os
+import shutil
 import tempfile
-from pathlib import Path
 
-os.environ["SPOOLWRIGHT_DATA"] = tempfile.mkdtemp(prefix="spoolwright-tests-")
+FOLDER = tempfile.mkdtemp(prefix="spoolwright-tests-")
+atexit.register(shutil.rmtree, FOLDER, ignore_errors=True)
+os.environ["SPOOLWRIGHT_DATA"] = FOLDER
 os.environ["SPOOLWRIGHT_SECRET_KEY"] = "only-the-tests-use-this-key-and-it-guards-nothing"
 os.environ["SPOOLWRIGHT_TIME_ZONE"] = "Europe/Oslo"
 
 from spoolwright.settings import *  # noqa: E402, F403
-from spoolwright.settings import DATA, STORAGES  # noqa: E402
-
-Path(DATA).mkdir(exist_ok=True)
+from spoolwright.settings import STORAGES  # noqa: E402
 
 # Names without a hash need no collected folder; tests/unit/command/test_serve.py starts the real server with
 # the real storage.

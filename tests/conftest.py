@@ -1,0 +1,83 @@
+"""What all tests share: fixed seeds, a database of one's own, and a summary that leaves nothing out."""
+
+import os
+import sqlite3
+import uuid
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+import hypothesis
+import pytest
+
+hypothesis.settings.register_profile("same every time", derandomize=True, deadline=None)
+hypothesis.settings.load_profile("same every time")
+
+
+@pytest.fixture(scope="session")
+def database_pattern(django_db_setup: None, django_db_blocker: Any, tmp_path_factory: Any) -> str:
+    """A freshly migrated, empty shop to copy from: a file on SQLite, the name of a database on PostgreSQL."""
+    from django.db import connection
+
+    with django_db_blocker.unblock():
+        if connection.vendor == "postgresql":
+            return str(connection.settings_dict["NAME"])
+        pattern = tmp_path_factory.mktemp("pattern") / "shop.sqlite3"
+        connection.ensure_connection()
+        copy = sqlite3.connect(pattern)
+        connection.connection.backup(copy)
+        copy.close()
+        return str(pattern)
+
+
+@pytest.fixture
+def own_database(
+    request: pytest.FixtureRequest, database_pattern: str, django_db_blocker: Any, tmp_path: Path
+) -> Iterator[None]:
+    """A database that this test alone uses, where commits are real and other threads see them.
+
+    Rows in ink cannot be deleted, so a test that commits cannot be wiped up after: it gets a copy of an empty
+    shop and the copy is thrown away. For servers in a thread, and for two people who write at once.
+    """
+    if "db" in request.fixturenames or request.node.get_closest_marker("django_db"):
+        pytest.fail("own_database and django_db exclude one another: take the mark away.")
+    from django.db import connections
+
+    usual, usual_settings = connections["default"], connections.settings["default"]
+    with django_db_blocker.unblock(), _copied(usual, database_pattern, tmp_path) as name:
+        connections.settings["default"] = {**usual_settings, "NAME": name}
+        del connections["default"]
+        try:
+            yield
+        finally:
+            connections["default"].close()
+            connections.settings["default"] = usual_settings
+            connections["default"] = usual
+
+
+@contextmanager
+def _copied(usual: Any, pattern: str, folder: Path) -> Iterator[str]:
+    if usual.vendor != "postgresql":
+        name = folder / "shop.sqlite3"
+        name.write_bytes(Path(pattern).read_bytes())
+        yield str(name)
+        return
+    usual.close()
+    name = f"own_{uuid.uuid4().hex[:12]}"
+    with usual._nodb_cursor() as cursor:
+        cursor.execute(f'CREATE DATABASE "{name}" TEMPLATE "{pattern}"')
+    yield name
+    with usual._nodb_cursor() as cursor:
+        cursor.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
+
+
+def pytest_terminal_summary(terminalreporter: Any) -> None:
+    """Say before pytest's own last line what the counts alone would hide."""
+    if failed := os.environ.get("SPOOLWRIGHT_FAILED_CHECKS", ""):
+        terminalreporter.section("failed before pytest began", red=True, bold=True)
+        terminalreporter.line(f"{failed}: what it said stands above")
+    for report in [one for reports in terminalreporter.stats.values() for one in reports]:
+        for name, value in getattr(report, "user_properties", ()):
+            if name == "to the summary" and getattr(report, "when", "") == "call":
+                terminalreporter.line(str(value))
