@@ -1,0 +1,101 @@
+"""The last block of the diary: what comes next, where, in words, with minutes."""
+
+import pytest
+
+from spoolwright.judgement.what_next import EntryFact, Facts, quote_is_open, what_next
+
+QUOTE = EntryFact("quote", amount_minor=110400)
+YES = EntryFact("answer", says="yes", amount_minor=120000)
+UP_TO_QUOTE = [EntryFact("arrival"), EntryFact("reading"), EntryFact("finding"), QUOTE]
+WORKED = [*UP_TO_QUOTE, YES, EntryFact("work")]
+SHOWN = EntryFact("proof", says="shown")
+
+
+@pytest.mark.parametrize(
+    ("entries", "act", "place"),
+    [
+        ([], "arrival", "mat"),
+        ([EntryFact("arrival")], "reading", "jig"),
+        ([EntryFact("arrival"), EntryFact("reading")], "finding", "mat"),
+        ([EntryFact("arrival"), EntryFact("reading"), EntryFact("finding")], "quote", "mat"),
+        (UP_TO_QUOTE, "answer", "asked shelf"),
+        ([*UP_TO_QUOTE, YES], "work", "mat"),
+        (WORKED, "proof", "jig"),
+        ([*WORKED, SHOWN], "invoice", "post table"),
+        ([*WORKED, SHOWN, EntryFact("invoice")], "dispatch", "post table"),
+        ([*WORKED, SHOWN, EntryFact("invoice"), EntryFact("dispatch")], "nothing", "mat"),
+    ],
+)
+def test_a_visit_goes_its_whole_way(entries: list[EntryFact], act: str, place: str) -> None:
+    following = what_next(Facts(entries))
+    assert (following.act, following.place) == (act, place)
+    assert following.words.endswith(".")
+
+
+def test_a_struck_entry_counts_for_nothing() -> None:
+    assert what_next(Facts([EntryFact("arrival", struck=True)])).act == "arrival"
+    assert what_next(Facts([*UP_TO_QUOTE, EntryFact("answer", says="yes", struck=True)])).act == "answer"
+
+
+def test_a_no_sends_the_reel_home() -> None:
+    assert what_next(Facts([*UP_TO_QUOTE, EntryFact("answer", says="no")])).act == "dispatch"
+
+
+def test_a_no_to_an_extra_leaves_the_agreed_work() -> None:
+    extra = [*UP_TO_QUOTE, YES, EntryFact("finding"), EntryFact("quote", amount_minor=150000)]
+    assert what_next(Facts(extra)).act == "answer"
+    assert what_next(Facts([*extra, EntryFact("answer", says="no")])).act == "work"
+
+
+def test_a_finding_after_the_quote_is_a_new_question() -> None:
+    assert what_next(Facts([*UP_TO_QUOTE, YES, EntryFact("finding")])).act == "quote"
+
+
+def test_an_extra_inside_the_cap_needs_no_new_answer() -> None:
+    entries = [*UP_TO_QUOTE, YES, EntryFact("finding"), EntryFact("quote", amount_minor=116900)]
+    assert not quote_is_open(Facts(entries))
+    assert what_next(Facts(entries)).act == "work"
+    over = [*UP_TO_QUOTE, YES, EntryFact("finding"), EntryFact("quote", amount_minor=120001)]
+    assert quote_is_open(Facts(over))
+
+
+def test_work_goes_on_until_none_is_left() -> None:
+    assert what_next(Facts(WORKED, works_left=2)).act == "work"
+    assert what_next(Facts(WORKED, works_left=0)).act == "proof"
+
+
+def test_a_failed_proof_goes_back_to_the_mat_and_asks_for_a_new_one() -> None:
+    failed = [*WORKED, EntryFact("proof", says="failed")]
+    assert what_next(Facts(failed)).act == "work"
+    assert what_next(Facts([*failed, EntryFact("work")])).act == "proof"
+
+
+def test_a_proof_that_shows_nothing_is_taken_again() -> None:
+    assert what_next(Facts([*WORKED, EntryFact("proof", says="not shown")])).act == "proof"
+
+
+def test_a_quick_job_is_not_forced_through_check_in() -> None:
+    quick = [EntryFact("arrival")]
+    assert what_next(Facts(quick, quick=True)).act == "quote"
+    done = [*quick, EntryFact("quote", amount_minor=1), YES, EntryFact("work")]
+    assert what_next(Facts(done, quick=True)).act == "invoice"
+
+
+def test_our_own_fault_is_not_invoiced() -> None:
+    assert what_next(Facts([*WORKED, SHOWN], free=True)).act == "dispatch"
+
+
+@pytest.mark.parametrize(
+    ("place", "word"), [("bath", "rinse"), ("drying rack", "dry"), ("waits for a part", "part")]
+)
+def test_the_place_gives_the_work_its_words(place: str, word: str) -> None:
+    assert word in what_next(Facts([*UP_TO_QUOTE, YES], place=place, work_minutes=68)).words
+
+
+def test_the_agreed_minutes_are_told() -> None:
+    assert what_next(Facts([*UP_TO_QUOTE, YES], work_minutes=68)).minutes == 68
+
+
+def test_handed_over_the_counter_takes_less_than_a_parcel() -> None:
+    ready = [*WORKED, SHOWN, EntryFact("invoice")]
+    assert what_next(Facts(ready, posted=False)).minutes < what_next(Facts(ready)).minutes
