@@ -110,6 +110,7 @@ _ALL = (
         (
             _u("s", 1, "sec", "second", "seconds"),
             _u("ms", "0.001"),
+            _u("μs", "0.000001", "us"),
             _u("min", 60, "minute", "minutes"),
             _u("h", 3600, "hour", "hours"),
         ),
