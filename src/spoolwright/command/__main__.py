@@ -69,7 +69,7 @@ def build_parser(wanted: Sequence[str]) -> argparse.ArgumentParser:
     """A parser that knows the wanted verbs; only their files are imported."""
     parser = argparse.ArgumentParser(
         prog="spoolwright",
-        description="Workbench software for a small shop that services, repairs, tunes and resells fishing reels.",
+        description="Workbench software for a small shop that repairs, tunes and resells fishing reels.",
     )
     verbs = parser.add_subparsers(title="verbs", metavar="VERB", required=True)
     for name in wanted:

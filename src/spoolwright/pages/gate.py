@@ -8,7 +8,10 @@ from django.shortcuts import render
 
 Answer = Callable[[HttpRequest], HttpResponse]
 
-SHUT = "accelerometer=(), camera=(), geolocation=(), gyroscope=(), magnetometer=(), microphone=(), payment=(), usb=()"
+SHUT = ", ".join(
+    f"{feature}=()"
+    for feature in ("camera", "microphone", "geolocation", "gyroscope", "payment", "usb", "midi")
+)
 
 
 def shut_device_features(answer: Answer) -> Answer:
@@ -23,16 +26,20 @@ def shut_device_features(answer: Answer) -> Answer:
 
 
 def refuse_large_uploads(answer: Answer) -> Answer:
-    """Refuse what says it is too large before a byte of it is read, in words and not with a dead connection."""
+    """Refuse what says that it is too large before a byte of it is read, and say so in words."""
 
     def passed(request: HttpRequest) -> HttpResponse:
         if declared_size(request) <= settings.LARGEST_UPLOAD:
             return answer(request)
         template = "_too_large.html" if request.headers.get("HX-Request") else "too_large.html"
-        facts = {"largest_mb": settings.LARGEST_FILE // 1024 // 1024, "sent_mb": declared_size(request) // 1024 // 1024}
+        facts = {"largest_mb": megabytes(settings.LARGEST_FILE), "sent_mb": megabytes(declared_size(request))}
         return render(request, template, facts, status=413)
 
     return passed
+
+
+def megabytes(size: int) -> int:
+    return size // (1024 * 1024)
 
 
 def declared_size(request: HttpRequest) -> int:

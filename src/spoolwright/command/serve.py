@@ -1,0 +1,100 @@
+"""`spoolwright serve`: open the shop in the browser."""
+
+import argparse
+import errno
+import os
+import sys
+import threading
+import webbrowser
+from pathlib import Path
+
+from spoolwright.command import first_start, house, listening
+
+SUMMARY = "open the shop in the browser"
+FULL_DISK = "The disk is full: make room where the shop's data lies, then start again."
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--data", metavar="DIR", help="where the shop's data lies (else shop-data)")
+    parser.add_argument("--host", default="127.0.0.1", help="listen on this address of this machine")
+    parser.add_argument(
+        "--port", type=int, metavar="N", help="this port and no other (else 8017 or the next free)"
+    )
+    parser.add_argument("--empty", action="store_true", help="begin without the demonstration workshop")
+    parser.add_argument("--no-browser", action="store_true", help="print the link and do not open it")
+    parser.add_argument("--processes", type=int, default=1, metavar="N", help="serve with N processes")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Make ready what is missing, print the link, and serve until Ctrl-C."""
+    try:
+        return _serve(args)
+    except listening.NoPort as taken:
+        print(taken, file=sys.stderr)
+    except Exception as fault:
+        if not _is_full_disk(fault):
+            raise
+        print(FULL_DISK, file=sys.stderr)
+    return 1
+
+
+def _serve(args: argparse.Namespace) -> int:
+    if args.host not in ("127.0.0.1", "localhost", "::1"):
+        _let_in(args.host)
+    port = listening.find_port(args.host, args.port)
+    data = Path(args.data or house.usual_folder()).resolve()
+    first_start.forget_unfinished(data)
+    house.open_house(data)
+    is_new = first_start.bring_tables_up_to_date()
+    first_start.collect_static(data)
+    if is_new and not args.empty and not first_start.fill_with_demonstration(data):
+        print("The demonstration could not be loaded; start again, or start with --empty.", file=sys.stderr)
+        return 1
+    link = _announce(args.host, port)
+    if not args.no_browser and _has_screen():
+        threading.Timer(0.3, webbrowser.open, [link]).start()
+    _listen(args.host, port, args.processes)
+    return 0
+
+
+def _let_in(host: str) -> None:
+    """Answer under an address that was asked for by name; anything beyond this machine is not encrypted."""
+    already = os.environ.get("SPOOLWRIGHT_ALLOWED_HOSTS", "")
+    os.environ["SPOOLWRIGHT_ALLOWED_HOSTS"] = f"{already},{host}"
+    print(f"Caution: {host} can be reached from your network, and what passes there is not encrypted.")
+
+
+def _announce(host: str, port: int) -> str:
+    """Print where the shop is open, with a link that signs one person in once."""
+    from django.urls import reverse
+
+    from spoolwright.shop.acts.make_sign_in_link import make_sign_in_link
+    from spoolwright.shop.questions.people import owner
+
+    address = f"http://{f'[{host}]' if ':' in host else host}:{port}"
+    link = address + reverse("sign_in:once", args=[make_sign_in_link(hand=owner())])
+    print(f"Spoolwright is open at {address}/")
+    print(f"This link signs you in, once: {link}")
+    print("Stop with Ctrl-C.", flush=True)
+    return link
+
+
+def _listen(host: str, port: int, processes: int) -> None:
+    if processes > 1:
+        listening.serve_with_processes(host, port, processes)
+        return
+    from django.conf import settings
+
+    from spoolwright.command.wsgi import application
+
+    listening.server(application, host, port, settings.LARGEST_UPLOAD).run()
+
+
+def _has_screen() -> bool:
+    """Without a screen Python would open a text browser in the very terminal that shows the link."""
+    return sys.platform in ("win32", "darwin") or bool({"DISPLAY", "WAYLAND_DISPLAY"} & set(os.environ))
+
+
+def _is_full_disk(fault: BaseException) -> bool:
+    told = str(fault).lower()
+    return (isinstance(fault, OSError) and fault.errno == errno.ENOSPC) or "disk is full" in told
