@@ -47,7 +47,7 @@ def working_hours(days_off: Sequence[int], hours_a_day: Fraction, days: int = 36
 
     Source
     ------
-    Professional-practice note on charge-out rates (reference row OPS1A-01).
+    Professional-practice note on charge-out rates (opened).
 
     Examples
     --------
@@ -84,7 +84,7 @@ def hourly_cost(yearly_minor: int, hours: Fraction, billable: Fraction = Fractio
 
     Source
     ------
-    Yearly cost over productive hours (reference row OPS1A-06).
+    Yearly cost over productive hours (opened).
 
     Examples
     --------

@@ -86,7 +86,7 @@ def part_price(cost_minor: int, rates: ShopRates) -> int:
 
     Source
     ------
-    Managerial economics, ch. 12: margin and mark-up are different shares (reference rows OPS1B).
+    Managerial economics, ch. 12: margin and mark-up are different shares (opened).
 
     Examples
     --------
