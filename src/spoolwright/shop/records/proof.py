@@ -6,7 +6,7 @@ from django.db import models
 
 from spoolwright.shop.records.entry import Entry
 from spoolwright.shop.records.ink import Inked
-from spoolwright.shop.records.quote import QuoteOption, QuotePromise
+from spoolwright.shop.records.quote import QuotePromise
 from spoolwright.shop.records.reading import ReadingValue
 
 DECISIONS = ("shown", "not shown", "failed")
@@ -14,7 +14,6 @@ DECISIONS = ("shown", "not shown", "failed")
 
 class Proof(Inked):
     entry = models.OneToOneField(Entry, on_delete=models.PROTECT, related_name="proof", primary_key=True)
-    option = models.ForeignKey(QuoteOption, on_delete=models.PROTECT, related_name="proofs")
 
 
 class ProofRow(Inked):

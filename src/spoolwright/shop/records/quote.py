@@ -27,12 +27,15 @@ class Quote(Inked):
 
 
 class QuoteOption(Inked):
+    """`total_minor` is what this option comes to; `whole_minor` is the bill with what was agreed before."""
+
     quote = models.ForeignKey(Quote, on_delete=models.PROTECT, related_name="options")
     position = models.PositiveSmallIntegerField()
     key = models.CharField(max_length=40)
     title = models.CharField(max_length=200)
     minutes = models.PositiveIntegerField()
     total_minor = models.PositiveBigIntegerField()
+    whole_minor = models.PositiveBigIntegerField()
     left_undone = models.JSONField(default=list, blank=True)
     warnings = models.JSONField(default=list, blank=True)
     rests_on = models.JSONField(default=list, blank=True)

@@ -11,6 +11,8 @@ from spoolwright.shop.records.reel_sheet import SheetVersion
 
 MARK_KINDS = ("serial", "stamp under the foot", "twin mark", "engraving", "mass without line", "other")
 
+HANDS = ("right", "left", "either")
+
 
 class Reel(models.Model):
     customer = models.ForeignKey(Customer, on_delete=models.PROTECT, related_name="reels")
@@ -18,7 +20,7 @@ class Reel(models.Model):
         SheetVersion, on_delete=models.PROTECT, null=True, blank=True, related_name="reels"
     )
     described = models.CharField(max_length=200)
-    winding_hand = models.CharField(max_length=10, blank=True, choices=[("right", "right"), ("left", "left")])
+    winding_hand = models.CharField(max_length=10, blank=True, choices=[(h, h) for h in HANDS])
     added_by = models.ForeignKey(Person, on_delete=models.PROTECT, related_name="+")
     added_at = models.DateTimeField()
     version = models.PositiveIntegerField(default=1)

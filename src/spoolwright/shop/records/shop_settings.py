@@ -28,6 +28,11 @@ def starting_parts() -> dict[str, int]:
     return dict(starting_rates().own_prices)
 
 
+def standing() -> ShopSettings:
+    """The settings as they stand; a shop that has changed nothing has no row yet."""
+    return ShopSettings.objects.filter(pk=1).first() or ShopSettings()
+
+
 class ShopSettings(models.Model):
     """`tier_prices` and `own_prices` are minor units by key; an empty ceiling: no law caps a bill."""
 

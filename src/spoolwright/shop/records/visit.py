@@ -30,6 +30,7 @@ class Visit(models.Model):
     place_since = models.DateTimeField()
     arrived_at = models.DateTimeField()
     sent_home_at = models.DateTimeField(null=True, blank=True)
+    while_you_wait = models.BooleanField(default=False)
     needed_by = models.DateField(null=True, blank=True)
     promised_p50 = models.DateField(null=True, blank=True)
     promised_p90 = models.DateField(null=True, blank=True)

@@ -1,0 +1,150 @@
+"""Take a reading: values with their uncertainty, the way, and the conditions that make them comparable."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from django.db import transaction
+
+from spoolwright.sheets import reading_kinds
+from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.put import put, put_all
+from spoolwright.shop.acts.refused import Refused
+from spoolwright.shop.records.attachment import Attachment
+from spoolwright.shop.records.people import Person
+from spoolwright.shop.records.reading import CONDITION_COLUMNS, Reading, ReadingValue
+from spoolwright.shop.records.visit import Visit
+
+
+class NothingWasRead(Refused):
+    def __init__(self) -> None:
+        super().__init__("A reading needs at least one value.", "values")
+
+
+class KindWasUnknown(Refused):
+    def __init__(self, kind: str) -> None:
+        super().__init__(f"{kind!r} is no kind of reading that this shop takes.", "values")
+
+
+class ConditionsWereMissing(Refused):
+    """A reading without its conditions cannot be compared with any other; `missing` names them."""
+
+    def __init__(self, missing: Sequence[str]) -> None:
+        named = ", ".join(key.replace("_", " ") for key in missing)
+        super().__init__(
+            f"This reading is not comparable without its conditions. Missing: {named}.", missing[0]
+        )
+        self.missing = tuple(missing)
+
+
+class ConditionWasUnknown(Refused):
+    def __init__(self, key: str) -> None:
+        super().__init__(
+            f"{key!r} is no condition of a reading. Accepted: {', '.join(CONDITION_COLUMNS)}.", key
+        )
+
+
+class ValueDidNotFit(Refused):
+    def __init__(self, kind: str, complaint: str) -> None:
+        super().__init__(f"{kind}: {complaint}", "values")
+
+
+@dataclass(frozen=True)
+class Value:
+    """One value, SI, with its standard uncertainty. Repeat 0 is the result; 1, 2, 3 are single tries."""
+
+    kind: str
+    value: float
+    dimension: str
+    uncertainty: float | None = None
+    typed: str = ""
+    repeat: int = 0
+
+
+@transaction.atomic
+def take_reading(
+    *,
+    hand: Person,
+    visit: Visit,
+    values: Sequence[Value],
+    conditions: Mapping[str, Any],
+    way: str = "typed",
+    analysis: Mapping[str, Any] | None = None,
+    attachment: Attachment | None = None,
+    words: str = "",
+    moved_to: str = "",
+    attached: Sequence[Attached] = (),
+    seen: int | None = None,
+) -> Written:
+    """`attachment` is the trace or the recording that the values were read from; `analysis` is plain data."""
+    _refuse_values(values)
+    _refuse_conditions({value.kind for value in values}, conditions)
+    diary = open_diary(hand, visit, seen)
+    titles = [reading_kinds.kind(kind).title for kind in dict.fromkeys(v.kind for v in values)]
+    written = diary.write("reading", words=words, moved_to=moved_to, attached=attached, said=titles)
+    reading = put(
+        Reading(
+            entry=written.entry,
+            way=way,
+            analysis=_plain(analysis or {}),
+            attachment=attachment,
+            **{CONDITION_COLUMNS[key]: value for key, value in conditions.items() if value not in (None, "")},
+        )
+    )
+    put_all(_row(reading, value) for value in values)
+    return written
+
+
+def _row(reading: Reading, value: Value) -> ReadingValue:
+    return ReadingValue(
+        reading=reading,
+        kind=value.kind,
+        repeat=value.repeat,
+        value_si=value.value,
+        standard_uncertainty_si=value.uncertainty,
+        dimension=value.dimension,
+        typed_text=value.typed,
+    )
+
+
+def _refuse_values(values: Sequence[Value]) -> None:
+    if not any(value.repeat == 0 for value in values):
+        raise NothingWasRead
+    for value in values:
+        wanted = _kind(value.kind).dimension
+        if value.dimension != wanted:
+            raise ValueDidNotFit(value.kind, f"a {wanted} is needed, this is a {value.dimension}.")
+        if not math.isfinite(value.value):
+            raise ValueDidNotFit(value.kind, "a number is needed.")
+        if value.repeat == 0 and not _is_uncertainty(value.uncertainty):
+            raise ValueDidNotFit(value.kind, "a result needs its standard uncertainty, nothing below zero.")
+
+
+def _is_uncertainty(uncertainty: float | None) -> bool:
+    return uncertainty is not None and math.isfinite(uncertainty) and uncertainty >= 0
+
+
+def _refuse_conditions(kinds: Iterable[str], conditions: Mapping[str, Any]) -> None:
+    for key in conditions:
+        if key not in CONDITION_COLUMNS:
+            raise ConditionWasUnknown(key)
+    given = {key for key, value in conditions.items() if value not in (None, "")}
+    needed = dict.fromkeys(key for kind in sorted(kinds) for key in _kind(kind).conditions)
+    if missing := [key for key in needed if key not in given]:
+        raise ConditionsWereMissing(missing)
+
+
+def _kind(kind: str) -> reading_kinds.ReadingKind:
+    try:
+        return reading_kinds.kind(kind)
+    except KeyError:
+        raise KindWasUnknown(kind) from None
+
+
+def _plain(analysis: Mapping[str, Any]) -> dict[str, Any]:
+    # A NaN is no JSON: one database would refuse it, the other would keep it. Both refuse it here.
+    return json.loads(json.dumps(dict(analysis), allow_nan=False))
