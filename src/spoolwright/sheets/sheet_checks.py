@@ -1,0 +1,114 @@
+"""What must agree between the fields of a reel sheet: a bore inside its disc, tables that a kind needs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from spoolwright.quantities import show
+from spoolwright.sheets.sheet_faults import Fault
+
+if TYPE_CHECKING:
+    from spoolwright.sheets.reel_sheet import ReelSheet
+
+NEEDED = {
+    "round multiplier": ("gears", "drag", "shaft", "anti_reverse"),
+    "low-profile multiplier": ("gears", "drag", "shaft", "anti_reverse"),
+    "lever drag": ("gears", "drag", "shaft", "anti_reverse"),
+    "fixed spool": ("gears", "drag", "shaft", "anti_reverse"),
+    "fly": (),
+}
+
+
+def faults(sheet: ReelSheet) -> tuple[Fault, ...]:
+    """Every disagreement, in the order of the sheet."""
+    found = [*_kind(sheet), *_spool(sheet), *_gears(sheet), *_drag(sheet), *_smaller(sheet), *_parts(sheet)]
+    return tuple(found)
+
+
+def _kind(sheet: ReelSheet) -> Iterator[Fault]:
+    kind = sheet.reel.kind
+    for table in NEEDED[kind]:
+        if getattr(sheet, table) is None:
+            yield Fault(table, f"is missing; a {kind} has one", f"a table [{table}]")
+    if kind == "fly" and sheet.gears is not None:
+        yield Fault("gears", "does not belong to a fly reel", "no table [gears] where the kind is fly")
+
+
+def _spool(sheet: ReelSheet) -> Iterator[Fault]:
+    spool = sheet.spool
+    if spool.arbor_diameter >= spool.flange_diameter:
+        yield _inner_outer("spool.arbor_diameter", spool.arbor_diameter, "flange", spool.flange_diameter)
+    elif spool.line_level >= (spool.flange_diameter - spool.arbor_diameter) / 2:
+        depth = (spool.flange_diameter - spool.arbor_diameter) / 2
+        what = f"{show(spool.line_level, 'length')} leaves no line on the spool"
+        yield Fault("spool.line_level", what, f"less than the spool's depth of {show(depth, 'length')}")
+    if spool.inertia is None and spool.mass is None and spool.material is None:
+        what = "has neither mass nor material nor inertia, so its inertia cannot be known"
+        yield Fault("spool", what, "inertia, or a material, or a mass")
+
+
+def _gears(sheet: ReelSheet) -> Iterator[Fault]:
+    gears = sheet.gears
+    if gears is None:
+        return
+    if (gears.low_main_teeth is None) != (gears.low_pinion_teeth is None):
+        what = "has one half of its low pair"
+        yield Fault("gears", what, "low_main_teeth with low_pinion_teeth, or neither")
+
+
+def _drag(sheet: ReelSheet) -> Iterator[Fault]:
+    drag = sheet.drag
+    if drag is None:
+        return
+    member = "gear" if drag.acts_on == "main gear" else "spool"
+    for number, washer in enumerate(drag.stack, 1):
+        here = f"drag.stack[{number}]"
+        if washer.inner_diameter >= washer.outer_diameter:
+            where = f"{here}.inner_diameter ({washer.name})"
+            yield _inner_outer(where, washer.inner_diameter, "outer diameter", washer.outer_diameter)
+        if washer.turns_with not in (member, "shaft", "neither"):
+            what = f"“{washer.turns_with}” does not fit a drag that acts on the {drag.acts_on}"
+            yield Fault(f"{here}.turns_with ({washer.name})", what, f"{member}, shaft, neither")
+    springs = drag.springs
+    if springs.inner_diameter >= springs.outer_diameter:
+        where = "drag.springs.inner_diameter"
+        yield _inner_outer(where, springs.inner_diameter, "outer diameter", springs.outer_diameter)
+    if drag.control == "lever" and drag.lever is None:
+        yield Fault("drag.lever", "is missing; the control is a lever", "a table [drag.lever]")
+    if sheet.gears is None and drag.acts_on == "main gear":
+        yield Fault("drag.acts_on", "“main gear”, but the reel has no gears", "spool")
+
+
+def _smaller(sheet: ReelSheet) -> Iterator[Fault]:
+    """What has to fit between the plates."""
+    frame = sheet.frame
+    if frame is None:
+        return
+    between = frame.plate_spacing
+    if sheet.spool.width >= between:
+        yield _too_wide("spool.width", sheet.spool.width, between)
+    if sheet.level_wind is not None and sheet.level_wind.travel > between:
+        yield _too_wide("level_wind.travel", sheet.level_wind.travel, between)
+
+
+def _parts(sheet: ReelSheet) -> Iterator[Fault]:
+    turns = [part.turn for part in sheet.parts]
+    for number in range(1, len(turns)):
+        if turns[number] < turns[number - 1]:
+            part = sheet.parts[number]
+            what = f"“{part.order}” comes after “{sheet.parts[number - 1].order}”"
+            yield Fault(f"parts[{number + 1}].order ({part.name})", what, "parts in the order they come off")
+
+
+def _inner_outer(where: str, inner: float, outer_name: str, outer: float) -> Fault:
+    return Fault(
+        where,
+        f"{show(inner, 'length')} does not go inside its {outer_name} of {show(outer, 'length')}",
+        f"more than 0 mm and less than {show(outer, 'length')}",
+    )
+
+
+def _too_wide(where: str, size: float, between: float) -> Fault:
+    what = f"{show(size, 'length')} does not fit between the plates"
+    return Fault(where, what, f"less than frame.plate_spacing, {show(between, 'length')}")

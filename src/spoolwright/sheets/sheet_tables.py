@@ -1,0 +1,228 @@
+"""The tables of a reel sheet, one class each; the names are those of the TOML file."""
+
+from __future__ import annotations
+
+from itertools import groupby
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from spoolwright.sheets.fields import (
+    Angle,
+    BearingSize,
+    Friction,
+    Inertia,
+    Length,
+    LengthOrZero,
+    Lubricant,
+    Mass,
+    Material,
+    Modulus,
+    Note,
+    Slug,
+    Torque,
+    Turns,
+    WasherMaterial,
+    Words,
+)
+
+Kind = Literal["round multiplier", "low-profile multiplier", "lever drag", "fixed spool", "fly"]
+LubricantClass = Literal["O1", "O2", "O3", "G1", "G2", "G3", "AS", "OC", "DRY", "TL"]
+Teeth = Annotated[int, Field(strict=True, ge=6, le=200)]
+Count = Annotated[int, Field(strict=True, ge=0, le=400)]
+
+
+class Table(BaseModel):
+    """Frozen, and a key that is not known is refused rather than forgotten."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+
+
+class Reel(Table):
+    maker: Words
+    model: Words
+    slug: Slug
+    kind: Kind
+    winding_hand: Literal["right", "left", "either"]
+    generation: Words | None = None
+    mass: Mass | None = None
+    source: Note | None = None
+    note: Note | None = None
+
+
+class Spool(Table):
+    arbor_diameter: Length
+    flange_diameter: Length
+    width: Length
+    line_level: LengthOrZero
+    mass: Mass | None = None
+    material: Material | None = None
+    inertia: Inertia | None = None
+    wall: Length | None = None
+
+    @property
+    def arbor_radius(self) -> float:
+        return self.arbor_diameter / 2
+
+    @property
+    def full_radius(self) -> float:
+        """Radius of the top of the line at a full spool [m]: the lip less the line level."""
+        return self.flange_diameter / 2 - self.line_level
+
+
+class Gears(Table):
+    main_teeth: Teeth
+    pinion_teeth: Teeth
+    module: Length
+    face_width: Length
+    main_material: Material
+    pinion_material: Material
+    helix_angle: Angle = 0.0
+    low_main_teeth: Teeth | None = None
+    low_pinion_teeth: Teeth | None = None
+
+    @property
+    def ratio(self) -> float:
+        """Turns of the spool for one turn of the handle, in the high gear."""
+        return self.main_teeth / self.pinion_teeth
+
+
+class Washer(Table):
+    """One member of the drag stack, the main gear or the spool itself among them."""
+
+    name: Words
+    outer_diameter: Length
+    inner_diameter: Length
+    thickness: Length
+    material: WasherMaterial
+    turns_with: Literal["gear", "shaft", "spool", "neither"]
+    lubrication: Literal["dry", "greased"]
+
+
+class Springs(Table):
+    """Cupped spring washers of one size; "()" stands back to back, "))" nested."""
+
+    outer_diameter: Length
+    inner_diameter: Length
+    thickness: Length
+    cone_height: Length
+    arrangement: Annotated[str, Field(pattern=r"^[()]{1,24}$")]
+    youngs_modulus: Modulus = 206e9
+
+    @property
+    def nests(self) -> tuple[int, ...]:
+        """Springs in each nest, in order: "(())" is (2, 2), two nests in series of two in parallel."""
+        return tuple(len(list(run)) for _, run in groupby(self.arrangement))
+
+
+class Thread(Table):
+    pitch: Length
+    pitch_diameter: Length
+    friction: Friction
+    bearing_radius: LengthOrZero
+    bearing_friction: Friction
+    flank_angle: Angle = 0.5235987755982988
+
+
+class Lever(Table):
+    """The cam of a lever drag: how far it moves the plates over the lever's way."""
+
+    arm_length: Length
+    cam_rise: Length
+    cam_angle: Angle
+    strike_angle: Angle | None = None
+
+
+class Drag(Table):
+    acts_on: Literal["main gear", "spool"]
+    control: Literal["star", "lever", "knob"]
+    hand_torque: Torque
+    turns_to_full: Turns
+    stack: tuple[Washer, ...] = Field(min_length=2, max_length=40)
+    springs: Springs
+    thread: Thread
+    room: Length | None = None
+    lever: Lever | None = None
+
+
+class Bearing(Table):
+    place: Words
+    size: BearingSize
+    kind: Literal["stainless", "chrome steel", "hybrid"]
+    shields: Literal["open", "shielded", "sealed"]
+    lubricant: Lubricant
+    balls: Annotated[int, Field(strict=True, ge=3, le=40)] | None = None
+
+
+class Shaft(Table):
+    diameter: Length
+    span: Length
+    material: Material
+    borne: Literal["both ends", "one end", "fixed, spool on its bearings"]
+
+
+class Handle(Table):
+    arm_length: Length
+    knobs: Annotated[int, Field(strict=True, ge=1, le=2)]
+    material: Material | None = None
+
+
+class LevelWind(Table):
+    kind: Literal["always driven", "disengages in the cast", "follows the line"]
+    cogs: tuple[tuple[Teeth, Teeth], ...] = Field(min_length=1, max_length=6)
+    worm_lead: Length
+    travel: Length
+    worm_diameter: Length
+    pawl_material: Material
+    worm_material: Material
+
+
+class AntiReverse(Table):
+    roller_clutch: Annotated[bool, Field(strict=True)]
+    ratchet_teeth: Annotated[int, Field(strict=True, ge=2, le=120)] | None = None
+    dogs: Annotated[int, Field(strict=True, ge=1, le=4)] | None = None
+
+
+class Brakes(Table):
+    blocks: Count | None = None
+    block_mass: Mass | None = None
+    block_radius: Length | None = None
+    ring_friction: Friction | None = None
+    magnets: Count | None = None
+    note: Note | None = None
+
+
+class Frame(Table):
+    construction: Words
+    material: Material
+    plate_thickness: Length
+    plate_spacing: Length
+    pillars: Count | None = None
+    pillar_diameter: Length | None = None
+
+
+class Screw(Table):
+    place: Words
+    thread: Annotated[str, Field(pattern=r"^[A-Za-z0-9][A-Za-z0-9 .x×/#-]{0,19}$")]
+    length: Length
+    count: Annotated[int, Field(strict=True, ge=1, le=40)]
+    material: Material
+
+
+class Part(Table):
+    """One line of the parts list, in the order of coming off; 0 is before everything."""
+
+    order: Annotated[str, Field(pattern=r"^[0-9]{1,3}[a-z]?$")]
+    name: Words
+    quantity: Annotated[int, Field(strict=True, ge=1, le=60)]
+    material: Words
+    lubricant: LubricantClass
+    amount: Words | None = None
+    reject: Words | None = None
+    cell: Annotated[int, Field(strict=True, ge=1, le=60)] | None = None
+
+    @property
+    def turn(self) -> tuple[int, str]:
+        """Sort key of the removal order: "4b" comes after "4a" and before "5"."""
+        digits = self.order.rstrip("abcdefghijklmnopqrstuvwxyz")
+        return int(digits), self.order[len(digits) :]
