@@ -85,20 +85,10 @@ def refusals() -> tuple[type[Exception], ...]:
     from spoolwright.bench.unreadable import Unreadable
     from spoolwright.quantities import NotAQuantity
     from spoolwright.sheets.reel_sheet import SheetFault
+    from spoolwright.shop.acts.refused import Refused
 
-    found: list[type[Exception]] = [
-        NotAQuantity,
-        SheetFault,
-        Unreadable,
-        FileNotFoundError,
-        IsADirectoryError,
-        PermissionError,
-    ]
-    if "spoolwright.shop.models" in sys.modules:
-        from spoolwright.shop.acts.refusals import Refusal
-
-        found.append(Refusal)
-    return tuple(found)
+    files = (FileNotFoundError, IsADirectoryError, NotADirectoryError, PermissionError)
+    return (NotAQuantity, SheetFault, Unreadable, Refused, *files)
 
 
 def in_words(fault: Exception) -> str:
