@@ -1,0 +1,76 @@
+"""The results that stand in a visit, as judgement wants them, and which of them answers which promise."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.shop.questions.agreed import agreed
+from spoolwright.shop.records.quote import QuotePromise
+from spoolwright.shop.records.reading import ReadingValue
+from spoolwright.shop.records.work import Work
+
+
+@dataclass(frozen=True)
+class ToProve:
+    """A promise that was agreed, with the latest reading after the work and the one before it."""
+
+    promise: QuotePromise
+    measured: ReadingValue | None
+    before: ReadingValue | None
+
+
+def results(visit_id: int) -> tuple[ReadingValue, ...]:
+    """Every result that stands, oldest first, each with its reading and entry."""
+    rows = ReadingValue.objects.filter(reading__entry__visit=visit_id, reading__entry__strike=None, repeat=0)
+    return tuple(
+        rows.select_related("reading__entry", "reading__entry__author").order_by("reading__entry__seq", "id")
+    )
+
+
+def as_found(visit_id: int) -> dict[str, Measured]:
+    """The latest result of each kind from before any work: what a prediction starts from."""
+    worked = _work_seq(visit_id, "entry__seq")
+    return _latest(value for value in results(visit_id) if not _is_after(value, worked))
+
+
+def as_it_is(visit_id: int) -> dict[str, Measured]:
+    """The latest result of each kind, work or no work."""
+    return _latest(results(visit_id))
+
+
+def to_prove(visit_id: int) -> tuple[ToProve, ...]:
+    """Each agreed promise beside the reading that can prove it, where one has been taken."""
+    worked_first, worked_last = _work_seq(visit_id, "entry__seq"), _work_seq(visit_id, "-entry__seq")
+    options = [answer.option_id for answer in agreed(visit_id).answers]
+    promises = QuotePromise.objects.filter(option__in=options).select_related("option")
+    found = results(visit_id)
+    return tuple(
+        ToProve(
+            promise,
+            _last_of(promise, (v for v in found if _is_after(v, worked_last))),
+            _last_of(promise, (v for v in found if not _is_after(v, worked_first))),
+        )
+        for promise in promises.order_by("option__quote", "position")
+    )
+
+
+def _work_seq(visit_id: int, order: str) -> int | None:
+    """Where in the diary the first or the last work stands."""
+    work = Work.objects.filter(entry__visit=visit_id, entry__strike=None)
+    return work.order_by(order).values_list("entry__seq", flat=True).first()
+
+
+def _is_after(value: ReadingValue, seq: int | None) -> bool:
+    return seq is not None and value.reading.entry.seq > seq
+
+
+def _last_of(promise: QuotePromise, values: Iterable[ReadingValue]) -> ReadingValue | None:
+    kind = promise.reading_kind or promise.kind
+    fitting = [v for v in values if v.kind == kind and v.dimension == promise.dimension]
+    return fitting[-1] if fitting else None
+
+
+def _latest(values: Iterable[ReadingValue]) -> dict[str, Measured]:
+    return {v.kind: Measured(v.value_si, v.standard_uncertainty_si or 0.0, v.dimension) for v in values}
