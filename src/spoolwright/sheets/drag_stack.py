@@ -1,7 +1,7 @@
 """How many faces of a drag stack slip, derived from the order in which its members lie.
 
-A boundary slips only where its two sides turn with different members. A loose washer, or several in a row, between
-two such sides has more than one face but gives one slipping pair: the weaker face slips and the others hold.
+A boundary slips only where its two sides turn with different members. A loose washer, or several in a row,
+between two such sides has more than one face but gives one slipping pair: the weaker face slips, the others hold.
 """
 
 from __future__ import annotations
@@ -136,12 +136,10 @@ def _ends(stack: Sequence[Washer], fixed: Sequence[int]) -> list[str]:
     if not fixed:
         return ["No member of this stack turns with anything."]
     loose = [*stack[: fixed[0]], *stack[fixed[-1] + 1 :]]
-    found = [
-        f"“{washer.name}” lies outside the stack's last fixed disc and gives no pair." for washer in loose
-    ]
-    if stack[fixed[-1]].turns_with != "shaft":
-        last = stack[fixed[-1]].name
+    found = [f"“{washer.name}” lies outside the last fixed disc and gives no pair." for washer in loose]
+    last = stack[fixed[-1]]
+    if last.turns_with == "gear":
         found.append(
-            f"The last disc before the springs, “{last}”, does not turn with the shaft: springs rub."
+            f"“{last.name}” is last before the springs but turns with the gear: the springs rub on it."
         )
     return found

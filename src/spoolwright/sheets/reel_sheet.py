@@ -90,7 +90,7 @@ def _toml(text: str) -> dict[str, Any]:
     try:
         return tomllib.loads(text)
     except (ValueError, RecursionError) as error:
-        # tomllib lets int() complain about digits and the stack about depth; both are a file that is no sheet.
+        # tomllib lets int() complain about digits and the stack about depth: neither file is a sheet.
         reason = error if isinstance(error, ValueError) else ValueError("is nested too deeply")
         raise SheetFault([broken_toml(reason)]) from None
 

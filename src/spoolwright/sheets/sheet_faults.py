@@ -80,7 +80,7 @@ def _words(complaint: dict[str, Any], model: type[BaseModel]) -> tuple[str, str]
 
 
 def where(place: tuple[Any, ...], data: Any) -> str:
-    """ "drag.stack[3].outer_diameter (eared metal disc)": a member of a list goes by number and, if any, by name."""
+    """ "drag.stack[3].outer_diameter (eared disc)": a member of a list goes by number and by its name."""
     text, name = "", ""
     for step in place:
         data = _inside(data, step)

@@ -17,7 +17,7 @@ HOW = ("opened", "from memory", "judgement prior", "derived", "definition", "com
 
 @dataclass(frozen=True)
 class Sourced:
-    """A range in SI (both ends equal where the source gives one value), where it is from, and how it was got."""
+    """A range in SI (both ends equal where one value is given), where it is from, and how it was got."""
 
     low: float
     high: float
