@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from django.db import transaction
 
+from spoolwright.shop.acts import add_reel, receive_parcel
 from spoolwright.shop.acts.add_customer import NewCustomer, let_search_find
 from spoolwright.shop.acts.put import checked, needed, our_hand
 from spoolwright.shop.acts.refused import SomeoneElseWroteFirst
@@ -26,4 +27,8 @@ def change_customer(*, hand: Person, customer: Customer, to: NewCustomer, versio
     fresh.version += 1
     checked(fresh).save(update_fields=[*_FIELDS, "version"])
     let_search_find(fresh)
+    for reel in fresh.reels.prefetch_related("visits__parcel"):
+        add_reel.let_search_find(reel)
+        for visit in reel.visits.all():
+            receive_parcel.let_search_find(visit)
     return fresh

@@ -142,14 +142,18 @@ def _receive(hand: Person, parcel: Parcel, arriving: ArrivingReel) -> Written:
             return_of=arriving.return_of,
         )
     )
+    let_search_find(visit)
+    return _write_arrival(hand, visit, arriving)
+
+
+def let_search_find(visit: Visit) -> None:
     make_findable(
         kind="visit",
         ref=visit.pk,
-        title=f"{visit.tag}: {reel.described}, {parcel.customer.name}",
-        words=[parcel.carrier, parcel.carrier_number],
+        title=f"{visit.tag}: {visit.reel.described}, {visit.reel.customer.name}",
+        words=[visit.parcel.carrier, visit.parcel.carrier_number] if visit.parcel else [],
         visit=visit,
     )
-    return _write_arrival(hand, visit, arriving)
 
 
 def _reel(hand: Person, customer: Customer, reel: Reel | NewReel) -> Reel:

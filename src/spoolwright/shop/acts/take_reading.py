@@ -34,7 +34,7 @@ class ConditionsWereMissing(Refused):
     """A reading without its conditions cannot be compared with any other; `missing` names them."""
 
     def __init__(self, missing: Sequence[str]) -> None:
-        named = ", ".join(key.replace("_", " ") for key in missing)
+        named = "; ".join(reading_kinds.CONDITIONS[key] for key in missing)
         super().__init__(
             f"This reading is not comparable without its conditions. Missing: {named}.", missing[0]
         )
@@ -46,6 +46,11 @@ class ConditionWasUnknown(Refused):
         super().__init__(
             f"{key!r} is no condition of a reading. Accepted: {', '.join(CONDITION_COLUMNS)}.", key
         )
+
+
+class ConditionDidNotFit(Refused):
+    def __init__(self, key: str, accepted: str) -> None:
+        super().__init__(f"{reading_kinds.CONDITIONS[key]}: {accepted} is needed.", key)
 
 
 class ValueDidNotFit(Refused):
@@ -136,6 +141,17 @@ def _refuse_conditions(kinds: Iterable[str], conditions: Mapping[str, Any]) -> N
     needed = dict.fromkeys(key for kind in sorted(kinds) for key in _kind(kind).conditions)
     if missing := [key for key in needed if key not in given]:
         raise ConditionsWereMissing(missing)
+    _refuse_impossible(conditions)
+
+
+def _refuse_impossible(conditions: Mapping[str, Any]) -> None:
+    for key in ("radius", "temperature", "pull_number", "pulls_of"):
+        value = conditions.get(key)
+        if value not in (None, "") and not (isinstance(value, int | float) and 0 < value < math.inf):
+            raise ConditionDidNotFit(key, "a number above nothing")
+    number, of = conditions.get("pull_number"), conditions.get("pulls_of")
+    if number and of and number > of:
+        raise ConditionDidNotFit("pull_number", f"a number up to {of}, of which it is one,")
 
 
 def _kind(kind: str) -> reading_kinds.ReadingKind:

@@ -1,0 +1,120 @@
+"""Walk one reel along the bench as far as a test needs it. The reel and its sums are those of scenario 1."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from spoolwright.judgement.price import Charge, price
+from spoolwright.shop.acts.add_customer import NewCustomer
+from spoolwright.shop.acts.add_reel import NewReel
+from spoolwright.shop.acts.issue_invoice import issue_invoice
+from spoolwright.shop.acts.open_diary import Written
+from spoolwright.shop.acts.receive_parcel import ArrivingReel, Counted, Told, receive_parcel
+from spoolwright.shop.acts.record_answer import record_answer
+from spoolwright.shop.acts.send_home import send_home
+from spoolwright.shop.acts.send_quote import OfferedOption, OfferedPromise, OfferedWork, send_quote
+from spoolwright.shop.acts.take_reading import Value, take_reading
+from spoolwright.shop.acts.write_work import Done, write_work
+from spoolwright.shop.questions.shop_settings import rates
+from spoolwright.shop.records.people import Person
+from spoolwright.shop.records.visit import Visit
+
+G = 9.80665
+CHARGES = (
+    Charge("tier", "Common tune", 520_00),
+    Charge("part", "Pawl", 95_00),
+    Charge("part", "Spool bearings, two", 170_00),
+    Charge("part", "Carbon set", 190_00),
+    Charge("post", "Post", 129_00),
+)
+COG = Charge("part", "Idler cog", 65_00)
+HALF_DRAG = {"line": "on", "radius": 0.0235, "brakes": "none", "temperature": 291.15, "star_turns": 1.0}
+PULLS = {**HALF_DRAG, "pull_number": 1, "pulls_of": 3, "lubricant_state": "as found"}
+
+
+def arrived(hand: Person, name: str = "Ragna Solbu", reel: str = "Tarvak 58R", **told: Any) -> Visit:
+    """A reel that has just been counted out onto the mat."""
+    received = receive_parcel(
+        hand=hand,
+        customer=NewCustomer(name=name, address="Moloveien 3, Grånesvåg"),
+        mass_kg=0.742,
+        carrier="Havnepost",
+        reels=[
+            ArrivingReel(
+                reel=NewReel(described=reel, serial="5801"),
+                contents=[Counted("reel", mass_kg=0.338), Counted("line", words="nylon 0.40 mm")],
+                told=Told(complaint="level wind catches at the right end", water="salt", **told),
+            )
+        ],
+    )
+    return received.written[0].entry.visit
+
+
+def read(
+    hand: Person, visit: Visit, kind: str, value: float, u: float, dimension: str, **more: Any
+) -> Written:
+    """One typed reading under the usual conditions."""
+    return take_reading(
+        hand=hand,
+        visit=visit,
+        values=[Value(kind, value, dimension, u)],
+        conditions={**PULLS, **more.pop("conditions", {})},
+        **more,
+    )
+
+
+def option(
+    *charges: Charge, key: str = "put right", promises: tuple[OfferedPromise, ...] = ()
+) -> OfferedOption:
+    return OfferedOption(
+        key=key,
+        title=key.capitalize(),
+        lines=price(charges or CHARGES, rates()).lines,
+        works=[
+            OfferedWork("service", "Strip, wash, regrease", 55),
+            OfferedWork("fit pawl", "Fit a pawl", 13),
+        ],
+        minutes=68,
+        promises=promises
+        or (
+            OfferedPromise("start_up_ratio", "ratio", high=1.15, reading_kind="start_up_ratio"),
+            OfferedPromise("pull_full", "force", low=6.0 * G, high=8.0 * G, reading_kind="pull_full"),
+        ),
+    )
+
+
+def quoted(hand: Person, visit: Visit, *options: OfferedOption) -> Any:
+    return send_quote(hand=hand, visit=visit, options=options or (option(),)).entry.quote
+
+
+def answered(hand: Person, quote: Any, cap: int | None = 1200_00, **more: Any) -> Written:
+    return record_answer(
+        hand=hand,
+        quote=quote,
+        option=quote.options.first(),
+        who="Ragna Solbu",
+        channel="telephone",
+        exact_words="yes, up to 1,200",
+        cap_minor=cap,
+        **more,
+    )
+
+
+def agreed(hand: Person, **told: Any) -> Visit:
+    """A reel with a yes up to 1,200."""
+    visit = arrived(hand, **told)
+    answered(hand, quoted(hand, visit))
+    return visit
+
+
+def worked(hand: Person, visit: Visit, **more: Any) -> Written:
+    done = [Done("service", "Strip, wash, regrease"), Done("fit pawl", "Fit a pawl")]
+    return write_work(hand=hand, visit=visit, done=done, minutes=74, **more)
+
+
+def billed(hand: Person, visit: Visit, *charges: Charge, **more: Any) -> Any:
+    return issue_invoice(hand=hand, visit=visit, charges=charges or CHARGES, **more).entry.invoice
+
+
+def gone(hand: Person, visit: Visit) -> Written:
+    return send_home(hand=hand, visit=visit, carrier="Havnepost", carrier_number="GV 17", mass_kg=0.745)
