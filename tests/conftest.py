@@ -11,6 +11,10 @@ from typing import Any
 import hypothesis
 import pytest
 
+# Commands that a test starts run the code beside these tests, whatever else is installed.
+SOURCE = str(Path(__file__).resolve().parents[1] / "src")
+os.environ["PYTHONPATH"] = os.pathsep.join(filter(None, [SOURCE, os.environ.get("PYTHONPATH", "")]))
+
 hypothesis.settings.register_profile("same every time", derandomize=True, deadline=None)
 hypothesis.settings.load_profile("same every time")
 
