@@ -1,0 +1,12 @@
+"""Every address of the house. A page is a folder; its own urls.py says what lies under its first word."""
+
+from django.urls import include, path
+
+from spoolwright.pages import doors
+
+urlpatterns = [
+    path("here/", doors.here, name="here"),
+    path("", include("spoolwright.pages.sign_in.urls")),
+    path("find/", include("spoolwright.pages.finder.urls")),
+    path("shop/", include("spoolwright.pages.settings_page.urls")),
+]

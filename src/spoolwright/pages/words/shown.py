@@ -1,0 +1,40 @@
+"""Quantities in the units that the reader has chosen."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from spoolwright import quantities
+from spoolwright.bench.uncertainty import Measured
+
+PLUS_MINUS = " ± "
+
+
+def system_of(person: Any) -> str:
+    """The units of this person; metric for somebody who has not chosen, such as a customer with a link."""
+    chosen = getattr(person, "units", None)
+    return chosen if chosen in quantities.SYSTEMS else "metric"
+
+
+def quantity(value: float | None, dimension: str, system: str, uncertainty: float | None = None) -> str:
+    """Text such as "2.65 kg ± 0.11 kg"; `uncertainty` is the expanded one; a value not taken is a dash."""
+    if value is None:
+        return "–"
+    return unbroken(quantities.show(value, dimension, system, uncertainty))
+
+
+def measured(reading: Measured, system: str) -> tuple[str, str]:
+    """The value and its expanded uncertainty as two texts, so that a page can set them in two sizes."""
+    text = quantities.show(reading.value, reading.dimension, system, reading.expanded)
+    value, found, spread = text.partition(PLUS_MINUS)
+    return unbroken(value), unbroken(spread) if found else ""
+
+
+def interval(low: float, high: float, dimension: str, system: str) -> str:
+    """Text such as "6.4 to 7.4 kg", both ends in one unit."""
+    return unbroken(quantities.show_interval(low, high, dimension, system))
+
+
+def unbroken(text: str) -> str:
+    """A number and its unit never part at the end of a line."""
+    return text.replace(" ", "\u00a0").replace("\u00a0±\u00a0", " ±\u00a0").replace("\u00a0to\u00a0", " to ")

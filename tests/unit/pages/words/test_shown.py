@@ -1,0 +1,44 @@
+"""Quantities in the reader's units."""
+
+from types import SimpleNamespace
+
+import pytest
+
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.pages.words import shown
+
+KG = 9.80665  # one kilogram-force in newtons, exact: CGPM 1901, resolution 3
+NBSP = "\u00a0"
+
+
+@pytest.mark.parametrize(
+    ("person", "system"),
+    [
+        (None, "metric"),
+        (SimpleNamespace(), "metric"),
+        (SimpleNamespace(units="imperial"), "imperial"),
+        (SimpleNamespace(units="cubits"), "metric"),
+    ],
+)
+def test_somebody_who_has_not_chosen_reads_metric(person: object, system: str) -> None:
+    assert shown.system_of(person) == system
+
+
+def test_a_quantity_carries_its_unit_and_does_not_part_from_it() -> None:
+    assert shown.quantity(0.0235, "length", "metric") == f"23.5{NBSP}mm"
+    assert shown.quantity(2.6 * KG, "force", "metric", 0.09 * KG) == f"2.600{NBSP}kg ±{NBSP}0.090{NBSP}kg"
+
+
+def test_a_value_that_was_not_taken_is_a_dash() -> None:
+    assert shown.quantity(None, "force", "metric") == "–"
+
+
+def test_a_reading_parts_into_value_and_expanded_uncertainty() -> None:
+    value, spread = shown.measured(Measured(0.338, 0.0005, "mass"), "metric")
+    assert (value, spread) == (f"338.0{NBSP}g", f"1.0{NBSP}g")
+
+
+def test_an_interval_has_one_unit() -> None:
+    text = shown.interval(6.4 * KG, 7.4 * KG, "force", "metric")
+    assert text.count("kg") == 1
+    assert " to " in text
