@@ -1,0 +1,29 @@
+"""Charts: Vega-Lite specifications as plain dicts, the same on a page and on a paper.
+
+Each function gives a `Chart`: its `spec`, the sentence it `says` to the customer, and `head` and `rows` of
+a table with the same numbers. `to_svg(spec)` and `picture(chart)` are for papers; `trace_mark` is
+a reel's mark.
+"""
+
+from spoolwright.papers.charts.band_chart import drag_by_turns, pull_by_fill
+from spoolwright.papers.charts.before_after_chart import before_after
+from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, picture, to_svg
+from spoolwright.papers.charts.pull_chart import Pull, pull_trace
+from spoolwright.papers.charts.sparkline import trace_mark
+from spoolwright.papers.charts.spin_chart import Spin, spin_down
+
+__all__ = [
+    "ACCENT",
+    "PAPER_WIDTH",
+    "Chart",
+    "Pull",
+    "Spin",
+    "before_after",
+    "drag_by_turns",
+    "picture",
+    "pull_by_fill",
+    "pull_trace",
+    "spin_down",
+    "to_svg",
+    "trace_mark",
+]
