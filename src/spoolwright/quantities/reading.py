@@ -121,6 +121,8 @@ def _refuse_thousands(text: str, clean: str, kind: Dimension) -> None:
 
 
 def _from_fraction(text: str, found: re.Match[str], kind: Dimension) -> tuple[Fraction, Fraction]:
+    if not kind.fractions:
+        raise NotAQuantity(text, "is a fraction", kind.accepted)
     top, under = int(found["top"]), int(found["under"])
     if under == 0:
         raise NotAQuantity(text, "divides by nothing", kind.accepted)

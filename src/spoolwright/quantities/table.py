@@ -281,9 +281,18 @@ _ALL = (
         plain=True,
     ),
     Dimension(
-        "count", "a whole number", "1", (_u("", 1),), ("",), ("",), ("3", "20"), plain=True, whole=True
+        "count",
+        "a whole number",
+        "1",
+        (_u("", 1),),
+        ("",),
+        ("",),
+        ("3", "20"),
+        plain=True,
+        whole=True,
+        fractions=False,
     ),
-    Dimension("score", "a score", "1", (_u("", 1),), ("",), ("",), ("3", "2.5"), plain=True),
+    Dimension("score", "a score", "1", (_u("", 1),), ("",), ("",), ("3", "2.5"), plain=True, fractions=False),
     Dimension(
         "viscous_drag",
         "a drag that grows with speed",

@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 from types import MappingProxyType
 
-_UNIT_MARKS = str.maketrans(
-    {"²": "2", "³": "3", "^": "", "·": " ", "⋅": " ", "*": " ", "µ": "μ", "℃": "°C", "℉": "°F", "º": "°"}
-)
+_UNIT_MARKS = str.maketrans({"²": "2", "³": "3", "µ": "μ", "℃": "°C", "℉": "°F", "º": "°"})
+_POWER = re.compile(r"(?<=[a-z])\^(?=[0-9])")
+_TIMES = re.compile(r"(?<=[A-Za-z]) ?[·⋅*] ?(?=[A-Za-z])")
 
 
 def tidy_unit(text: str) -> str:
     """One spelling for the look-up: "mm²/s", "mm^2/s" and "mm2/s" are the same word."""
-    return " ".join(text.translate(_UNIT_MARKS).split())
+    return " ".join(_TIMES.sub(" ", _POWER.sub("", text.translate(_UNIT_MARKS))).split())
 
 
 @dataclass(frozen=True)
@@ -45,6 +46,7 @@ class Dimension:
     examples: tuple[str, ...]
     plain: bool = False
     whole: bool = False
+    fractions: bool = True
     lowest: float = -math.inf
     by_spelling: Mapping[str, Unit] = field(init=False, repr=False, compare=False)
     by_folded: Mapping[str, Unit] = field(init=False, repr=False, compare=False)

@@ -1,7 +1,7 @@
 """How many faces of a drag stack slip, derived from the order in which its members lie.
 
 A boundary slips only where its two sides turn with different members. A loose washer, or several in a row,
-between two such sides has more than one face but gives one slipping pair: the weaker face slips, the others hold.
+between two such sides has several faces but gives one slipping pair: the weaker face slips, the others hold.
 """
 
 from __future__ import annotations
@@ -139,7 +139,5 @@ def _ends(stack: Sequence[Washer], fixed: Sequence[int]) -> list[str]:
     found = [f"“{washer.name}” lies outside the last fixed disc and gives no pair." for washer in loose]
     last = stack[fixed[-1]]
     if last.turns_with == "gear":
-        found.append(
-            f"“{last.name}” is last before the springs but turns with the gear: the springs rub on it."
-        )
+        found.append(f"“{last.name}” is last before the springs but turns with the gear: they rub on it.")
     return found

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 from typing import Annotated, Any
 
-from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler, StringConstraints
+from pydantic import Field, GetCoreSchemaHandler, GetJsonSchemaHandler, StringConstraints
 from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
@@ -148,6 +148,18 @@ Turns = Annotated[float, Quantity("ratio", 0.0, 40.0)]
 Material = Annotated[str, Known("material", materials.structural_names)]
 WasherMaterial = Annotated[str, Known("material", materials.washer_names)]
 Lubricant = Annotated[str, Known("house oil or grease", lubricants.names)]
-Words = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=200)]
-Note = Annotated[str, StringConstraints(strip_whitespace=True, max_length=2000)]
-Slug = Annotated[str, StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
+Words = Annotated[
+    str,
+    StringConstraints(strip_whitespace=True, min_length=1, max_length=200),
+    Field(description="text of 1 to 200 characters"),
+]
+Note = Annotated[
+    str,
+    StringConstraints(strip_whitespace=True, max_length=2000),
+    Field(description="text of at most 2000 characters"),
+]
+Slug = Annotated[
+    str,
+    StringConstraints(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60),
+    Field(description='small letters, digits and single hyphens, such as "tarvak-58r"'),
+]

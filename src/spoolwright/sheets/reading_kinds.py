@@ -1,4 +1,4 @@
-"""The registry of readings: what each is called, how it is taken, under which conditions, and what is good."""
+"""The registry of readings: what each is called, how and under which conditions it is taken, what is good."""
 
 from __future__ import annotations
 

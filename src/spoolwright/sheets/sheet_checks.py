@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import cos
 from typing import TYPE_CHECKING
 
 from spoolwright.quantities import show
@@ -10,6 +11,7 @@ from spoolwright.sheets.sheet_faults import Fault
 
 if TYPE_CHECKING:
     from spoolwright.sheets.reel_sheet import ReelSheet
+    from spoolwright.sheets.sheet_tables import Drag
 
 NEEDED = {
     "round multiplier": ("gears", "drag", "shaft", "anti_reverse"),
@@ -43,6 +45,8 @@ def _spool(sheet: ReelSheet) -> Iterator[Fault]:
         depth = (spool.flange_diameter - spool.arbor_diameter) / 2
         what = f"{show(spool.line_level, 'length')} leaves no line on the spool"
         yield Fault("spool.line_level", what, f"less than the spool's depth of {show(depth, 'length')}")
+    if sheet.shaft is not None and sheet.shaft.diameter >= spool.arbor_diameter:
+        yield _inner_outer("shaft.diameter", sheet.shaft.diameter, "arbor", spool.arbor_diameter)
     if spool.inertia is None and spool.mass is None and spool.material is None:
         what = "has neither mass nor material nor inertia, so its inertia cannot be known"
         yield Fault("spool", what, "inertia, or a material, or a mass")
@@ -78,6 +82,38 @@ def _drag(sheet: ReelSheet) -> Iterator[Fault]:
         yield Fault("drag.lever", "is missing; the control is a lever", "a table [drag.lever]")
     if sheet.gears is None and drag.acts_on == "main gear":
         yield Fault("drag.acts_on", "“main gear”, but the reel has no gears", "spool")
+    yield from _drag_fit(sheet, drag)
+
+
+def _drag_fit(sheet: ReelSheet, drag: Drag) -> Iterator[Fault]:
+    """The stack in its room, its discs inside the gear or the spool, its bores over the thread."""
+    height = sum(washer.thickness for washer in drag.stack)
+    if drag.room is not None and height > drag.room:
+        what = f"the members add up to {show(height, 'length')}, more than the room for them"
+        yield Fault("drag.stack", what, f"at most drag.room, {show(drag.room, 'length')}")
+    widest, name = _widest(sheet, drag)
+    for number, washer in enumerate(drag.stack, 1):
+        if washer.outer_diameter > widest:
+            what = f"{show(washer.outer_diameter, 'length')} is wider than the {name}"
+            where = f"drag.stack[{number}].outer_diameter ({washer.name})"
+            yield Fault(where, what, f"at most {show(widest, 'length')}")
+        yield from _over_thread(f"drag.stack[{number}]", washer.inner_diameter, drag)
+    yield from _over_thread("drag.springs", drag.springs.inner_diameter, drag)
+
+
+def _widest(sheet: ReelSheet, drag: Drag) -> tuple[float, str]:
+    gears = sheet.gears
+    if drag.acts_on == "spool" or gears is None:
+        return sheet.spool.flange_diameter, "spool's flange"
+    tip = (gears.main_teeth / cos(gears.helix_angle) + 2) * gears.module
+    return tip * 1.01, "main gear over its teeth"
+
+
+def _over_thread(table: str, inner: float, drag: Drag) -> Iterator[Fault]:
+    thread = drag.thread.pitch_diameter
+    if drag.control == "star" and inner < thread:
+        what = f"{show(inner, 'length')} does not go over the star's thread"
+        yield Fault(f"{table}.inner_diameter", what, f"at least {show(thread, 'length')}")
 
 
 def _smaller(sheet: ReelSheet) -> Iterator[Fault]:

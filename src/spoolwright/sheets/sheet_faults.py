@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Literal, get_args, get_origin
 
 from pydantic import BaseModel, ValidationError
 
-from spoolwright.sheets.fields import nearest
+from spoolwright.sheets.fields import Known, nearest
 
 _LINE = re.compile(r"^(?P<what>.*?) ?\(at line (?P<line>\d+), column (?P<column>\d+)\)$")
 _TOML = 'TOML: tables in [brackets], then key = "24.5 mm", whole numbers bare'
@@ -76,7 +76,7 @@ def _words(complaint: dict[str, Any], model: type[BaseModel]) -> tuple[str, str]
         near = nearest(str(typed), tuple(re.findall(r"'([^']*)'", context["expected"])))
         hint = f"; nearest is “{near}”" if near else ""
         return f"{_shown(typed)} is not one of the accepted words{hint}", context["expected"]
-    return f"{_shown(typed)} is refused", _plain(complaint["msg"])
+    return f"{_shown(typed)} is refused", _accepted_at(model, place)
 
 
 def where(place: tuple[Any, ...], data: Any) -> str:
@@ -130,26 +130,32 @@ def _keys_at(model: type[BaseModel], place: tuple[Any, ...]) -> tuple[str, ...]:
 
 
 def _accepted_at(model: type[BaseModel], place: tuple[Any, ...]) -> str:
-    """What a missing key should hold, from the key's own description of itself."""
+    """What a key should hold, from the key's own description of itself."""
+    while place and isinstance(place[-1], int):
+        place = place[:-1]
     owner = _model_at(model, place[:-1])
-    field = owner.model_fields.get(str(place[-1])) if owner else None
+    field = owner.model_fields.get(str(place[-1])) if owner and place else None
     if field is None:
-        return "a value"
-    for mark in field.metadata:
-        if hasattr(mark, "accepted"):
-            return str(mark.accepted)
-        if hasattr(mark, "names"):
-            return ", ".join(mark.names())
+        return "a table of keys"
+    told = next(_descriptions(field, field.annotation), None)
+    if told is not None:
+        return told
     inner = _table_in(field.annotation)
-    if inner is not None:
-        needed = [name for name, part in inner.model_fields.items() if part.is_required()]
-        return f"a table [{'.'.join(str(s) for s in place)}] with {', '.join(needed)}"
-    return _annotation_words(field.annotation)
+    needed = [name for name, part in inner.model_fields.items() if part.is_required()] if inner else []
+    return f"a table [{'.'.join(str(step) for step in place)}] with {', '.join(needed)}"
 
 
-def _annotation_words(annotation: Any) -> str:
-    words = {str: "text", int: "a whole number", bool: "true or false"}
-    if annotation in words:
-        return words[annotation]
-    choices = [str(choice) for choice in getattr(annotation, "__args__", ()) if isinstance(choice, str)]
-    return ", ".join(choices) or "a value"
+def _descriptions(*marks: Any) -> Iterator[str]:
+    """Every sentence that a type says about itself, the outermost first."""
+    for mark in marks:
+        if isinstance(getattr(mark, "accepted", None), str):
+            yield mark.accepted
+        if isinstance(mark, Known):
+            yield ", ".join(mark.names())
+        if getattr(mark, "description", None):
+            yield mark.description
+        if get_origin(mark) is Literal:
+            yield ", ".join(str(choice) for choice in get_args(mark))
+        elif not isinstance(mark, str):
+            inside = (*getattr(mark, "metadata", ()), *getattr(mark, "__metadata__", ()), *get_args(mark))
+            yield from _descriptions(*inside)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from itertools import groupby
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -28,8 +28,19 @@ from spoolwright.sheets.fields import (
 
 Kind = Literal["round multiplier", "low-profile multiplier", "lever drag", "fixed spool", "fly"]
 LubricantClass = Literal["O1", "O2", "O3", "G1", "G2", "G3", "AS", "OC", "DRY", "TL"]
-Teeth = Annotated[int, Field(strict=True, ge=6, le=200)]
-Count = Annotated[int, Field(strict=True, ge=0, le=400)]
+
+
+def _whole(low: int, high: int) -> Any:
+    return Field(strict=True, ge=low, le=high, description=f"a whole number from {low} to {high}")
+
+
+Teeth = Annotated[int, _whole(6, 200)]
+Count = Annotated[int, _whole(0, 400)]
+_ARRANGEMENT = 'brackets only: "()" back to back, "))" nested, "(())" two nests of two'
+_ORDER = 'a number and at most one letter as text, such as "4" or "4a"'
+_SCREW = r"^[A-Za-z0-9][A-Za-z0-9 .x×/#-]{0,19}$"
+_COGS = "1 to 6 pairs of teeth from 6 to 200, such as [[18, 24], [24, 34]]"
+YesNo = Annotated[bool, Field(strict=True, description="true or false, without quotes")]
 
 
 class Table(BaseModel):
@@ -106,7 +117,7 @@ class Springs(Table):
     inner_diameter: Length
     thickness: Length
     cone_height: Length
-    arrangement: Annotated[str, Field(pattern=r"^[()]{1,24}$")]
+    arrangement: Annotated[str, Field(pattern=r"^[()]{1,24}$", description=_ARRANGEMENT)]
     youngs_modulus: Modulus = 206e9
 
     @property
@@ -138,7 +149,9 @@ class Drag(Table):
     control: Literal["star", "lever", "knob"]
     hand_torque: Torque
     turns_to_full: Turns
-    stack: tuple[Washer, ...] = Field(min_length=2, max_length=40)
+    stack: tuple[Washer, ...] = Field(
+        min_length=2, max_length=40, description="2 to 40 members, each a table [[drag.stack]]"
+    )
     springs: Springs
     thread: Thread
     room: Length | None = None
@@ -151,7 +164,7 @@ class Bearing(Table):
     kind: Literal["stainless", "chrome steel", "hybrid"]
     shields: Literal["open", "shielded", "sealed"]
     lubricant: Lubricant
-    balls: Annotated[int, Field(strict=True, ge=3, le=40)] | None = None
+    balls: Annotated[int, _whole(3, 40)] | None = None
 
 
 class Shaft(Table):
@@ -163,13 +176,13 @@ class Shaft(Table):
 
 class Handle(Table):
     arm_length: Length
-    knobs: Annotated[int, Field(strict=True, ge=1, le=2)]
+    knobs: Annotated[int, _whole(1, 2)]
     material: Material | None = None
 
 
 class LevelWind(Table):
     kind: Literal["always driven", "disengages in the cast", "follows the line"]
-    cogs: tuple[tuple[Teeth, Teeth], ...] = Field(min_length=1, max_length=6)
+    cogs: tuple[tuple[Teeth, Teeth], ...] = Field(min_length=1, max_length=6, description=_COGS)
     worm_lead: Length
     travel: Length
     worm_diameter: Length
@@ -178,9 +191,9 @@ class LevelWind(Table):
 
 
 class AntiReverse(Table):
-    roller_clutch: Annotated[bool, Field(strict=True)]
-    ratchet_teeth: Annotated[int, Field(strict=True, ge=2, le=120)] | None = None
-    dogs: Annotated[int, Field(strict=True, ge=1, le=4)] | None = None
+    roller_clutch: YesNo
+    ratchet_teeth: Annotated[int, _whole(2, 120)] | None = None
+    dogs: Annotated[int, _whole(1, 4)] | None = None
 
 
 class Brakes(Table):
@@ -203,23 +216,23 @@ class Frame(Table):
 
 class Screw(Table):
     place: Words
-    thread: Annotated[str, Field(pattern=r"^[A-Za-z0-9][A-Za-z0-9 .x×/#-]{0,19}$")]
+    thread: Annotated[str, Field(pattern=_SCREW, description='a thread, such as "M3" or "M10 x 0.75"')]
     length: Length
-    count: Annotated[int, Field(strict=True, ge=1, le=40)]
+    count: Annotated[int, _whole(1, 40)]
     material: Material
 
 
 class Part(Table):
     """One line of the parts list, in the order of coming off; 0 is before everything."""
 
-    order: Annotated[str, Field(pattern=r"^[0-9]{1,3}[a-z]?$")]
+    order: Annotated[str, Field(pattern=r"^[0-9]{1,3}[a-z]?$", description=_ORDER)]
     name: Words
-    quantity: Annotated[int, Field(strict=True, ge=1, le=60)]
+    quantity: Annotated[int, _whole(1, 60)]
     material: Words
     lubricant: LubricantClass
     amount: Words | None = None
     reject: Words | None = None
-    cell: Annotated[int, Field(strict=True, ge=1, le=60)] | None = None
+    cell: Annotated[int, _whole(1, 60)] | None = None
 
     @property
     def turn(self) -> tuple[int, str]:
