@@ -6,6 +6,7 @@ import os
 import sys
 import threading
 import webbrowser
+from collections.abc import Callable
 from pathlib import Path
 
 from spoolwright.command import first_start, house, listening
@@ -50,10 +51,11 @@ def _serve(args: argparse.Namespace) -> int:
     if is_new and not args.empty and not first_start.fill_with_demonstration(data):
         print("The demonstration could not be loaded; start again, or start with --empty.", file=sys.stderr)
         return 1
+    serve = _listen(args.host, port, args.processes)
     link = _announce(args.host, port)
     if not args.no_browser and _has_screen():
         threading.Timer(0.3, webbrowser.open, [link]).start()
-    _listen(args.host, port, args.processes)
+    serve()
     return 0
 
 
@@ -86,15 +88,16 @@ def _token() -> str:
     return make_sign_in_link(hand=None, person=owner or add_person(hand=None, username="owner", name="Owner"))
 
 
-def _listen(host: str, port: int, processes: int) -> None:
+def _listen(host: str, port: int, processes: int) -> Callable[[], None]:
+    """What to call to serve; one process listens from now on, so that the link already leads somewhere."""
     if processes > 1:
-        listening.serve_with_processes(host, port, processes)
-        return
+        return lambda: listening.serve_with_processes(host, port, processes)
     from django.conf import settings
 
     from spoolwright.command.wsgi import application
 
-    listening.server(application, host, port, settings.LARGEST_UPLOAD).run()
+    serving: Callable[[], None] = listening.server(application, host, port, settings.LARGEST_UPLOAD).run
+    return serving
 
 
 def _has_screen() -> bool:

@@ -43,5 +43,5 @@ def megabytes(size: int) -> int:
 
 
 def declared_size(request: HttpRequest) -> int:
-    said = request.META.get("CONTENT_LENGTH") or "0"
+    said = str(request.META.get("CONTENT_LENGTH") or "0")
     return int(said) if said.isascii() and said.isdigit() else 0

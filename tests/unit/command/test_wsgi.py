@@ -2,9 +2,12 @@
 
 from wsgiref.util import setup_testing_defaults
 
+import pytest
+
 from spoolwright.command.wsgi import application
 
 
+@pytest.mark.usefixtures("own_database")
 def test_it_answers_a_server() -> None:
     environ: dict[str, object] = {}
     setup_testing_defaults(environ)
