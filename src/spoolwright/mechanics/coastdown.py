@@ -409,5 +409,6 @@ def _fading(x: Array) -> Array:
 def _ratio(above: Any, below: Any, at_zero: float) -> Array:
     """above / below, with a stated value where below is zero."""
     zero = np.equal(below, 0)
-    answer: Array = np.where(zero, at_zero, above / np.where(zero, 1.0, below))
+    with np.errstate(over="ignore"):  # a drag of 1e-320 stands for none, and its time for infinity
+        answer: Array = np.where(zero, at_zero, above / np.where(zero, 1.0, below))
     return answer

@@ -1,0 +1,58 @@
+"""Oil in the cold and in the warm."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from spoolwright.mechanics import lubricant
+
+
+@pytest.mark.parametrize(("forty", "hundred"), [(1.5, 0.6), (5.0, 1.7), (32.0, 5.4), (460.0, 30.0)])
+def test_the_curve_runs_through_its_own_two_points(forty: float, hundred: float) -> None:
+    both = lubricant.viscosity_at(np.array([313.15, 373.15]), forty * 1e-6, hundred * 1e-6)
+    assert both == pytest.approx(np.array([forty, hundred]) * 1e-6, rel=1e-9)
+
+
+def test_the_two_procedures_of_the_index_meet_at_one_hundred() -> None:
+    index = np.asarray(lubricant.viscosity_index(np.linspace(50e-6, 70e-6, 20001), 8e-6))
+    assert index[0] > 110
+    assert index[-1] < 90
+    assert np.max(np.abs(np.diff(index))) < 0.01
+
+
+def test_an_index_can_be_below_zero() -> None:
+    assert lubricant.viscosity_index(400e-6, 8e-6) < 0
+
+
+@pytest.mark.parametrize(
+    ("call", "named"),
+    [
+        (lambda: lubricant.viscosity_at(0.0, 32e-6, 5.4e-6), "temperature must be above zero"),
+        (lambda: lubricant.viscosity_at(300.0, 5e-6, 32e-6), "viscosity_100 must be less than viscosity_40"),
+        (
+            lambda: lubricant.viscosity_at(300.0, 1e-6, 0.1e-6),
+            "viscosity_100 must be the lowest of the standard",
+        ),
+        (
+            lambda: lubricant.viscosity_at(150.0, 32e-6, 5.4e-6),
+            "temperature must keep the oil between 0.21 and",
+        ),
+        (
+            lambda: lubricant.viscosity_at(900.0, 2e-6, 0.8e-6),
+            "temperature must keep the oil between 0.21 and",
+        ),
+        (
+            lambda: lubricant.viscosity_at(np.array([300.0, 900.0]), 2e-6, 0.8e-6),
+            "temperature must keep .* came 300 to 900 K",
+        ),
+        (
+            lambda: lubricant.viscosity_index(10e-6, 1.9e-6),
+            "viscosity_100 must be 2e-06, the lowest of the table",
+        ),
+        (lambda: lubricant.viscosity_index(float("nan"), 5e-6), "viscosity_40 must be above zero"),
+    ],
+)
+def test_bad_values_are_refused_by_name(call: object, named: str) -> None:
+    with pytest.raises(ValueError, match=named):
+        call()  # type: ignore[operator]
