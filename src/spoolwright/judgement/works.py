@@ -34,7 +34,7 @@ class PartNeeded:
 
 @dataclass(frozen=True)
 class Work:
-    """One work of the list. `minutes_open` counts while the reel lies stripped, `minutes_alone` from closed to closed."""
+    """One work: `minutes_open` counts while the reel lies stripped, `minutes_alone` from closed to closed."""
 
     id: str
     title: str
@@ -135,7 +135,9 @@ def chosen(ids: tuple[str, ...] | list[str], kind: str) -> tuple[Work, ...]:
         if name not in known:
             raise ValueError(f"works: {name!r} is not on the list; accepted: {', '.join(known)}")
         if kind not in known[name].kinds:
-            raise ValueError(f"works: {name!r} is not done on a {kind}; it is for {', '.join(known[name].kinds)}")
+            raise ValueError(
+                f"works: {name!r} is not done on a {kind}; it is for {', '.join(known[name].kinds)}"
+            )
     wanted = set(ids)
     return tuple(work for name, work in known.items() if name in wanted)
 
@@ -159,7 +161,10 @@ def _work(row: Mapping[str, Any]) -> Work:
         needs_open=row.get("needs_open", True),
         minutes_open=dict(row["minutes"]["open"]),
         minutes_alone=dict(row["minutes"]["alone"]),
-        parts=tuple(PartNeeded(p["name"], p["count"], (p["cost_usd"][0], p["cost_usd"][1])) for p in row.get("parts", ())),
+        parts=tuple(
+            PartNeeded(p["name"], p["count"], (p["cost_usd"][0], p["cost_usd"][1]))
+            for p in row.get("parts", ())
+        ),
         effects=tuple(_effect(effect) for effect in row.get("effects", ())),
         caution=row.get("caution", ""),
         row=row["row"],

@@ -1,0 +1,252 @@
+"""What will this reel do, as it is or after some works? Readings to expect, with 90 % intervals."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from math import pi
+
+import numpy as np
+
+from spoolwright.judgement import drag_train, free_spin, grounds
+from spoolwright.judgement.monte_carlo import Sample
+from spoolwright.judgement.narrowing import Narrowed, narrow
+from spoolwright.judgement.reel_state import ReelState, after, as_built, as_found
+from spoolwright.judgement.taken import Condition, Readings, Taken, listed
+from spoolwright.judgement.works import chosen
+from spoolwright.mechanics import spool
+from spoolwright.sheets.reel_sheet import ReelSheet
+
+COVERAGE = 0.90
+EXAMPLE_LINE = 0.40e-3
+NEARLY_EMPTY = 0.10
+"""Share of a full spool's line that is left when it is called nearly empty."""
+
+PREDICTS = {
+    "pull_full": "pull_full_spool",
+    "drag_torque": "drag_torque",
+    "start_up_ratio": "start_up_ratio",
+    "judder": "judder",
+    "spin_time": "spin_time",
+    "end_float": "end_float",
+}
+"""Which predicted value stands beside which kind of reading, so that a proof compares like with like."""
+
+
+@dataclass(frozen=True)
+class Predicted:
+    """One reading to expect: the middle, and the ends of its 90 % interval, in the SI unit of `dimension`."""
+
+    quantity: str
+    middle: float
+    low: float
+    high: float
+    deviation: float
+    dimension: str
+    conditions: Mapping[str, Condition] = field(default_factory=dict)
+    rests_on: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class StarTurn:
+    """Running pull at a full spool with the star so many turns from free."""
+
+    turns: float
+    pull: Predicted
+
+
+@dataclass(frozen=True)
+class Prediction:
+    """Everything that is expected of a reel; `notes` are doubts, `warnings` are about the stack itself."""
+
+    values: Mapping[str, Predicted]
+    star_turns: tuple[StarTurn, ...]
+    limited_by: str
+    warnings: tuple[str, ...]
+    notes: tuple[str, ...]
+    works: tuple[str, ...]
+    samples: int
+    seed: int
+
+
+def predict(
+    sheet: ReelSheet,
+    readings: Readings,
+    works: Sequence[str] = (),
+    *,
+    samples: int = 4000,
+    seed: int = 1,
+    system: str = "metric",
+) -> Prediction:
+    """Predict the readings of a reel, as it is or as some works would leave it.
+
+    Parameters
+    ----------
+    sheet : ReelSheet
+        The model **[SI]**.
+    readings : mapping of str to Measured or Taken
+        This reel's own readings by kind **[SI]**; none at all: a sound reel of this model is meant.
+    works : sequence of str
+        Ids of works **[-]**; none: the reel as it is.
+    samples : int
+        Draws that are kept **[-]**, 100 or more.
+    seed : int
+        Start of the generator **[-]**.
+    system : str
+        "metric" or "imperial" **[-]**, for the words.
+
+    Returns
+    -------
+    Prediction
+        Values by id in SI: pull_full_spool, pull_half_spool, pull_near_empty, drag_torque,
+        pull_per_star_turn, start_up_ratio, judder, spin_time, end_float, line_capacity, line_per_turn, as
+        far as the reel has them.
+
+    Raises
+    ------
+    ValueError
+        A work that is not known or not done on this kind of reel; fewer than 100 samples.
+
+    Notes
+    -----
+    Greatest usable pull: springs not yet flat, star no tighter than a hand turns it. drag_torque is pull
+    times radius. Intervals leave 5 % out on either side.
+
+    Source
+    ------
+    JCGM 101:2008; formulas of mechanics; ranges with their marks in `rests_on`.
+
+    Examples
+    --------
+    >>> from spoolwright.sheets import reel_sheet
+    >>> pull = predict(reel_sheet.load("tarvak-54c"), {}).values["pull_full_spool"]
+    >>> pull.low < pull.middle < pull.high
+    True
+    """
+    taken = listed(readings)
+    before = as_found(sheet) if taken else as_built(sheet)
+    then = after(before, sheet, chosen(tuple(works), sheet.reel.kind))
+    narrowed = narrow(sheet, before, then, taken, samples=samples, seed=seed)
+    told = grounds.Grounds(sheet, then, narrowed.used, tuple(works), system)
+    values, limited_by = _drag_values(sheet, then, narrowed, told)
+    values |= _plain_values(sheet, then, narrowed, told)
+    values |= _line_values(sheet, taken, narrowed.after, told)
+    return Prediction(
+        values=values,
+        star_turns=_star_turns(sheet, then, narrowed.after, told),
+        limited_by=limited_by,
+        warnings=(*then.warnings, *told.pressure_warnings()),
+        notes=narrowed.notes,
+        works=tuple(works),
+        samples=samples,
+        seed=seed,
+    )
+
+
+def _predicted(
+    quantity: str, sample: Sample, dimension: str, conditions: Mapping[str, Condition], why: Sequence[str]
+) -> Predicted:
+    low, middle, high = np.quantile(sample, [(1 - COVERAGE) / 2, 0.5, (1 + COVERAGE) / 2])
+    spread = float(np.std(sample, ddof=1))
+    return Predicted(
+        quantity, float(middle), float(low), float(high), spread, dimension, conditions, tuple(why)
+    )
+
+
+def _drag_values(
+    sheet: ReelSheet, state: ReelState, narrowed: Narrowed, told: grounds.Grounds
+) -> tuple[dict[str, Predicted], str]:
+    if sheet.drag is None or not state.pairs:
+        return {}, "This reel has no drag of slipping discs."
+    draws = narrowed.after
+    clamp, shares = drag_train.greatest_clamp(sheet.drag, draws, draws["spring_force"])
+    torque = drag_train.spool_torque(sheet, state, draws, clamp)
+    turns = sheet.drag.turns_to_full
+    why = told.of_drag()
+    values = {
+        "drag_torque": _predicted("torque on the spool at the greatest usable drag", torque, "torque",
+                                  {"star_turns": turns}, why),
+        "pull_per_star_turn": _predicted("pull that one turn of the star adds, on average",
+                                         torque / sheet.spool.full_radius / turns, "force",
+                                         {"radius": sheet.spool.full_radius}, why),
+    }  # fmt: skip
+    for name, words, share in _FILLS:
+        radius = drag_train.radius_at_fill(sheet, share)
+        conditions = {"radius": radius, "star_turns": turns, "line_left": share}
+        values[name] = _predicted(
+            f"greatest usable pull at {words}", torque / radius, "force", conditions, why
+        )
+    return values, _limit_words(shares)
+
+
+_FILLS = (
+    ("pull_full_spool", "a full spool", 1.0),
+    ("pull_half_spool", "a spool with half of its line left", 0.5),
+    ("pull_near_empty", "a spool with a tenth of its line left", NEARLY_EMPTY),
+)
+
+
+def _limit_words(shares: Mapping[str, float]) -> str:
+    first = max(shares, key=lambda name: shares[name])
+    return f"{first[0].upper()}{first[1:]} first, in {shares[first]:.0%} of the cases drawn."
+
+
+def _plain_values(
+    sheet: ReelSheet, state: ReelState, narrowed: Narrowed, told: grounds.Grounds
+) -> dict[str, Predicted]:
+    draws = narrowed.after
+    values = {
+        "end_float": _predicted("sideways play of the spool", draws["end_float"], "length", {},
+                                told.of_range("end_float")),
+    }  # fmt: skip
+    if sheet.drag is not None and state.pairs:
+        for name, words in (("start_up_ratio", "start-up pull over running pull"),
+                            ("judder", "unevenness of the pull while it slips")):  # fmt: skip
+            values[name] = _predicted(words, draws[name], "ratio", {}, told.of_range(name))
+    if free_spin.spool_bearings(sheet):
+        spin = free_spin.spin_time(sheet, state, draws)
+        conditions = {"line": "off", "brakes": "off"}
+        quantity = f"free-spin time, {free_spin.FLICK_WORDS}"
+        values["spin_time"] = _predicted(quantity, spin, "time", conditions, told.of_spin())
+    return values
+
+
+def _line_values(
+    sheet: ReelSheet, taken: Sequence[Taken], draws: Mapping[str, Sample], told: grounds.Grounds
+) -> dict[str, Predicted]:
+    room = sheet.spool
+    measured = next((one.measured for one in taken if one.kind == "line_diameter"), None)
+    diameter = measured.value if measured else EXAMPLE_LINE
+    scatter = (measured.uncertainty if measured else 0.0) / diameter * draws["line_scatter"]
+    length = spool.line_length(room.arbor_radius, room.full_radius, room.width, diameter, draws["packing"])
+    why = told.of_line(diameter, measured is not None)
+    conditions: dict[str, Condition] = {"line_diameter": diameter}
+    sample = np.asarray(length * (1 - 2 * scatter))
+    values = {"line_capacity": _predicted("line on a full spool", sample, "line_length", conditions, why)}
+    if sheet.gears is not None:
+        level = 0.5e-3 * (2 * draws["take_up"] - 1)
+        turn = 2 * pi * (room.full_radius + level) * sheet.gear_ratio
+        why = (told.sheet_words, "line level half a millimetre up or down: judgement prior")
+        quantity = "line wound by one turn of the handle at a full spool"
+        values["line_per_turn"] = _predicted(
+            quantity, turn, "line_per_turn", {"radius": room.full_radius}, why
+        )
+    return values
+
+
+def _star_turns(
+    sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], told: grounds.Grounds
+) -> tuple[StarTurn, ...]:
+    drag = sheet.drag
+    if drag is None or not state.pairs:
+        return ()
+    rows = []
+    step = 0.5 if drag.turns_to_full <= 8 else 1.0
+    radius = sheet.spool.full_radius
+    for turns in np.append(np.arange(0.0, drag.turns_to_full - 1e-9, step), drag.turns_to_full):
+        clamp = drag_train.clamp_at(drag, float(turns), draws, draws["spring_force"])
+        pull = drag_train.spool_torque(sheet, state, draws, clamp) / radius
+        conditions = {"radius": radius, "star_turns": float(turns)}
+        why = told.of_star()
+        rows.append(StarTurn(float(turns), _predicted("running pull", pull, "force", conditions, why)))
+    return tuple(rows)
