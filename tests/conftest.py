@@ -1,7 +1,6 @@
 """What all tests share: fixed seeds, a database of one's own, and a summary that leaves nothing out."""
 
 import os
-import sqlite3
 import uuid
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -20,19 +19,17 @@ hypothesis.settings.load_profile("same every time")
 
 
 @pytest.fixture(scope="session")
-def database_pattern(django_db_setup: None, django_db_blocker: Any, tmp_path_factory: Any) -> str:
+def database_pattern(
+    django_test_environment: None, django_db_blocker: Any, tmp_path_factory: pytest.TempPathFactory
+) -> Iterator[str]:
     """A freshly migrated, empty shop to copy from: a file on SQLite, the name of a database on PostgreSQL."""
-    from django.db import connection
+    from django.core.management import call_command
 
-    with django_db_blocker.unblock():
-        if connection.vendor == "postgresql":
-            return str(connection.settings_dict["NAME"])
-        pattern = tmp_path_factory.mktemp("pattern") / "shop.sqlite3"
-        connection.ensure_connection()
-        copy = sqlite3.connect(pattern)
-        connection.connection.backup(copy)
-        copy.close()
-        return str(pattern)
+    folder = tmp_path_factory.mktemp("pattern")
+    with django_db_blocker.unblock(), _new_database(folder, None) as name:
+        with _default_database(name):
+            call_command("migrate", verbosity=0, interactive=False)
+        yield name
 
 
 @pytest.fixture
@@ -46,33 +43,47 @@ def own_database(
     """
     if "db" in request.fixturenames or request.node.get_closest_marker("django_db"):
         pytest.fail("own_database and django_db exclude one another: take the mark away.")
-    from django.db import connections
-
-    usual, usual_settings = connections["default"], connections.settings["default"]
-    with django_db_blocker.unblock(), _copied(usual, database_pattern, tmp_path) as name:
-        connections.settings["default"] = {**usual_settings, "NAME": name}
-        del connections["default"]
-        try:
-            yield
-        finally:
-            connections["default"].close()
-            connections.settings["default"] = usual_settings
-            connections["default"] = usual
+    with (
+        django_db_blocker.unblock(),
+        _new_database(tmp_path, database_pattern) as name,
+        _default_database(name),
+    ):
+        yield
 
 
 @contextmanager
-def _copied(usual: Any, pattern: str, folder: Path) -> Iterator[str]:
-    if usual.vendor != "postgresql":
-        name = folder / "shop.sqlite3"
-        name.write_bytes(Path(pattern).read_bytes())
-        yield str(name)
+def _default_database(name: str) -> Iterator[None]:
+    """Let this database be the one that everything uses, in every thread that opens a connection."""
+    from django.db import connections
+
+    # Threads keep their connection objects, and those look into this very dictionary when they connect again.
+    usual, shared = connections["default"], connections.settings["default"]
+    usual_name, shared["NAME"] = shared["NAME"], name
+    del connections["default"]
+    try:
+        yield
+    finally:
+        connections["default"].close()
+        shared["NAME"] = usual_name
+        connections["default"] = usual
+
+
+@contextmanager
+def _new_database(folder: Path, pattern: str | None) -> Iterator[str]:
+    """A new database, empty or a copy of the pattern; gone when the block ends."""
+    from django.db import connection
+
+    if connection.vendor != "postgresql":
+        file = folder / "shop.sqlite3"
+        if pattern:
+            file.write_bytes(Path(pattern).read_bytes())
+        yield str(file)
         return
-    usual.close()
     name = f"own_{uuid.uuid4().hex[:12]}"
-    with usual._nodb_cursor() as cursor:
-        cursor.execute(f'CREATE DATABASE "{name}" TEMPLATE "{pattern}"')
+    with connection._nodb_cursor() as cursor:
+        cursor.execute(f'CREATE DATABASE "{name}"' + (f' TEMPLATE "{pattern}"' if pattern else ""))
     yield name
-    with usual._nodb_cursor() as cursor:
+    with connection._nodb_cursor() as cursor:
         cursor.execute(f'DROP DATABASE "{name}" WITH (FORCE)')
 
 

@@ -12,7 +12,10 @@ os.environ["SPOOLWRIGHT_SECRET_KEY"] = "only-the-tests-use-this-key-and-it-guard
 os.environ["SPOOLWRIGHT_TIME_ZONE"] = "Europe/Oslo"
 
 from spoolwright.settings import *  # noqa: E402, F403
-from spoolwright.settings import STORAGES  # noqa: E402
+from spoolwright.settings import DATABASES, STORAGES  # noqa: E402
+
+# Each test may have a database of its own, so no connection outlives a request.
+DATABASES["default"]["CONN_MAX_AGE"] = 0
 
 # Names without a hash need no collected folder; tests/unit/command/test_serve.py starts the real server with
 # the real storage.

@@ -219,5 +219,6 @@ LOGGING = {
     "loggers": {
         "django": {"handlers": ["stderr"], "level": "ERROR", "propagate": False},
         "axes": {"level": "ERROR"},
+        "waitress.queue": {"level": "ERROR"},  # else it says so each time a page asks for five files at once
     },
 }
