@@ -5,18 +5,28 @@ from __future__ import annotations
 from typing import Any
 
 from spoolwright.judgement.price import Charge, price
+from spoolwright.sheets import reel_sheet
 from spoolwright.shop.acts.add_customer import NewCustomer
 from spoolwright.shop.acts.add_reel import NewReel
+from spoolwright.shop.acts.add_sheet_version import add_sheet_version
+from spoolwright.shop.acts.attach_file import attach_file
 from spoolwright.shop.acts.issue_invoice import issue_invoice
-from spoolwright.shop.acts.open_diary import Written
+from spoolwright.shop.acts.open_diary import Attached, Written
+from spoolwright.shop.acts.prove import ProofPair, prove
 from spoolwright.shop.acts.receive_parcel import ArrivingReel, Counted, Told, receive_parcel
 from spoolwright.shop.acts.record_answer import record_answer
 from spoolwright.shop.acts.send_home import send_home
 from spoolwright.shop.acts.send_quote import OfferedOption, OfferedPromise, OfferedWork, send_quote
+from spoolwright.shop.acts.strike_entry import strike_entry
+from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.acts.take_reading import Value, take_reading
-from spoolwright.shop.acts.write_work import Done, write_work
+from spoolwright.shop.acts.write_finding import write_finding
+from spoolwright.shop.acts.write_word import write_word
+from spoolwright.shop.acts.write_work import Done, Fitted, Lubricated, write_work
 from spoolwright.shop.questions.shop_settings import rates
 from spoolwright.shop.records.people import Person
+from spoolwright.shop.records.quote import QuotePromise
+from spoolwright.shop.records.reading import ReadingValue
 from spoolwright.shop.records.visit import Visit
 
 G = 9.80665
@@ -118,3 +128,46 @@ def billed(hand: Person, visit: Visit, *charges: Charge, **more: Any) -> Any:
 
 def gone(hand: Person, visit: Visit) -> Written:
     return send_home(hand=hand, visit=visit, carrier="Havnepost", carrier_number="GV 17", mass_kg=0.745)
+
+
+PHOTO = b"\xff\xd8\xff\xe0" + b"0" * 400
+
+
+def everything(hand: Person) -> Visit:
+    """A visit with a row in every table that is written in ink."""
+    add_sheet_version(hand=hand, toml=reel_sheet.shipped()["tarvak-58r"])
+    visit = arrived(hand)
+    photo = attach_file(hand=hand, data=PHOTO, original_name="slate.jpg")
+    write_finding(
+        hand=hand,
+        visit=visit,
+        part="pawl",
+        fault="F15",
+        evidence="tip worn",
+        attached=[Attached(photo, "the tip")],
+    )
+    before = read(hand, visit, "pull_full", 5.8 * G, 0.05, "force")
+    answered(hand, quoted(hand, visit))
+    take_payment(hand=hand, visit=visit, amount_minor=200_00)
+    worked(
+        hand,
+        visit,
+        parts=[Fitted("pawl"), Fitted("check spring", 2, "own-made", "0.8 mm wire")],
+        lubricants=[Lubricated("spool bearings", "O1", "1 drop", "G2-07")],
+    )
+    after = read(hand, visit, "pull_full", 6.9 * G, 0.05, "force")
+    pair = ProofPair(promise_of("pull_full"), result(after), result(before))
+    prove(hand=hand, visit=visit, pairs=[pair])
+    billed(hand, visit, *CHARGES, COG, why_more="the idler cog was split")
+    word = write_word(hand=hand, visit=visit, words="told by picture").entry
+    strike_entry(hand=hand, entry=word, reason="written in the wrong diary")
+    gone(hand, visit)
+    return visit
+
+
+def result(written: Written) -> ReadingValue:
+    return written.entry.reading.values.get(repeat=0)
+
+
+def promise_of(kind: str) -> QuotePromise:
+    return QuotePromise.objects.filter(kind=kind).latest("id")

@@ -1,0 +1,70 @@
+"""Reels that look alike get a visible difference before either is opened."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from spoolwright.sheets import reel_sheet
+from spoolwright.shop.acts.add_customer import add_customer
+from spoolwright.shop.acts.add_reel import TwinWasNotMarked, add_reel
+from spoolwright.shop.acts.add_sheet_version import add_sheet_version
+from spoolwright.shop.acts.describe_reel import describe_reel
+from spoolwright.shop.acts.mark_reel import mark_reel
+from spoolwright.shop.acts.refused import SomeoneElseWroteFirst, WordsWereMissing
+
+pytestmark = pytest.mark.django_db
+
+
+@pytest.fixture
+def aslak(hand: Any) -> Any:
+    return add_customer(hand=hand, name="Aslak Rein")
+
+
+def test_a_twin_is_refused_until_it_is_marked(hand: Any, aslak: Any) -> None:
+    first = add_reel(hand=hand, customer=aslak, described="Pellmar 30-2")
+    for mark in ("", "   "):
+        with pytest.raises(TwinWasNotMarked) as refusal:
+            add_reel(hand=hand, customer=aslak, described="pellmar 30-2", twin_mark=mark)
+    assert refusal.value.twin == first
+    assert refusal.value.field == "twin_mark"
+    second = add_reel(hand=hand, customer=aslak, described="Pellmar 30-2", twin_mark="white dot")
+    with pytest.raises(TwinWasNotMarked):
+        add_reel(hand=hand, customer=aslak, described="Pellmar 30-2", twin_mark="White dot")
+    third = add_reel(hand=hand, customer=aslak, described="Pellmar 30-2", twin_mark="two white dots")
+    assert [r.marks.count() for r in (first, second, third)] == [0, 1, 1]
+
+
+def test_another_customers_reel_is_no_twin(hand: Any, aslak: Any) -> None:
+    add_reel(hand=hand, customer=aslak, described="Pellmar 30-2")
+    add_reel(hand=hand, customer=add_customer(hand=hand, name="Ragna Solbu"), described="Pellmar 30-2")
+
+
+def test_one_sheet_makes_twins_whatever_they_are_called(hand: Any, aslak: Any) -> None:
+    version = add_sheet_version(hand=hand, toml=reel_sheet.shipped()["tarvak-58r"])
+    reel = add_reel(hand=hand, customer=aslak, sheet_version=version)
+    assert reel.described == version.sheet.shown
+    with pytest.raises(TwinWasNotMarked):
+        add_reel(hand=hand, customer=aslak, sheet_version=version, described="the green one")
+
+
+def test_a_reel_is_something(hand: Any, aslak: Any) -> None:
+    with pytest.raises(WordsWereMissing) as refusal:
+        add_reel(hand=hand, customer=aslak)
+    assert refusal.value.field == "described"
+
+
+def test_its_sheet_can_be_said_later_by_one_hand_at_a_time(hand: Any, owner: Any, aslak: Any) -> None:
+    reel = add_reel(hand=hand, customer=aslak, described="Tarvak, old")
+    version = add_sheet_version(hand=hand, toml=reel_sheet.shipped()["tarvak-52"])
+    described = describe_reel(hand=hand, reel=reel, sheet_version=version, version=reel.version)
+    assert (described.sheet_version, described.version) == (version, 2)
+    with pytest.raises(SomeoneElseWroteFirst):
+        describe_reel(hand=owner, reel=reel, sheet_version=version, version=reel.version)
+
+
+def test_marks_grow(hand: Any, aslak: Any) -> None:
+    reel = add_reel(hand=hand, customer=aslak, described="Tarvak 52", serial="A 11")
+    mark_reel(hand=hand, reel=reel, kind="engraving", words="A. R. 1974")
+    assert [m.words for m in reel.marks.order_by("id")] == ["A 11", "A. R. 1974"]

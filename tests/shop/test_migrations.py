@@ -1,0 +1,100 @@
+"""Migrations only add, the ink survives them, and a shop with data in it comes through the last one whole."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from django.db import DatabaseError, connection, migrations, transaction
+from django.db.migrations.executor import MigrationExecutor
+
+from spoolwright.shop.questions.find import find
+from spoolwright.shop.records.ink import WORDS, inked_tables
+from tests import people
+from tests.shop import walk
+
+
+def shops_migrations() -> list[Any]:
+    graph = MigrationExecutor(connection).loader.graph
+    (last,) = graph.leaf_nodes("shop")
+    return [key for key in graph.forwards_plan(last) if key[0] == "shop"]
+
+
+def go_to(target: Any) -> None:
+    executor = MigrationExecutor(connection)
+    executor.migrate([target])
+
+
+def everything_in_ink() -> dict[str, list[Any]]:
+    with connection.cursor() as cursor:
+        held = {}
+        for table in inked_tables():
+            cursor.execute(f"SELECT * FROM {table.name} ORDER BY 1")
+            held[table.name] = cursor.fetchall()
+        return held
+
+
+def refused(statement: str) -> bool:
+    try:
+        with transaction.atomic(), connection.cursor() as cursor:
+            cursor.execute(statement)
+    except DatabaseError as error:
+        return WORDS in str(error)
+    return False
+
+
+def test_from_the_state_before_the_last_with_data(own_database: None) -> None:
+    walk.everything(people.bench_hand())
+    before = everything_in_ink()
+    *_, previous, last = shops_migrations()
+    go_to(previous)
+    assert everything_in_ink() == before
+    go_to(last)
+    assert everything_in_ink() == before
+    assert [found.title for found in find("Moloveien")] == ["Ragna Solbu"]
+
+
+def test_ink_laid_over_a_shop_that_has_data(own_database: None) -> None:
+    """From the state before the ink: what was there is under lock afterwards."""
+    walk.everything(people.bench_hand())
+    before = everything_in_ink()
+    go_to(("shop", "0001_initial"))
+    assert not refused("UPDATE shop_entry SET words = words")
+    go_to(shops_migrations()[-1])
+    assert everything_in_ink() == before
+    assert all(refused(f"DELETE FROM {table.name}") for table in inked_tables())
+
+
+@pytest.mark.django_db
+def test_every_inked_table_has_its_triggers_after_all_migrations() -> None:
+    catalogue = {
+        "sqlite": "SELECT name FROM sqlite_master WHERE type = 'trigger'",
+        "postgresql": "SELECT tgname FROM pg_trigger WHERE NOT tgisinternal",
+    }
+    with connection.cursor() as cursor:
+        cursor.execute(catalogue[connection.vendor])
+        triggers = {name for (name,) in cursor.fetchall()}
+    verbs = {"sqlite": ("update", "delete", "replace"), "postgresql": ("row", "truncate")}[connection.vendor]
+    wanted = {f"ink_{verb}_{table.name}" for table in inked_tables() for verb in verbs}
+    assert wanted - triggers == set()
+
+
+@pytest.mark.django_db
+def test_no_migration_takes_anything_away() -> None:
+    loader = MigrationExecutor(connection).loader
+    takes_away = (
+        migrations.DeleteModel,
+        migrations.RemoveField,
+        migrations.RenameField,
+        migrations.RenameModel,
+        migrations.AlterModelTable,
+    )
+    operations = [op for key in shops_migrations() for op in loader.get_migration(*key).operations]
+    assert [op for op in operations if isinstance(op, takes_away)] == []
+
+
+@pytest.mark.django_db
+def test_the_models_are_what_the_migrations_made(capsys: Any) -> None:
+    from django.core.management import call_command
+
+    call_command("makemigrations", "shop", check=True, dry_run=True)
