@@ -15,7 +15,7 @@ DIGITS = 3
 """Significant digits of a value that carries no uncertainty of its own."""
 
 _LONGEST_FIXED = 9
-"""Places that a person still reads; a value that needs more of them is kinder as a power of ten."""
+"""Places that a person still reads; a bare value that needs more of them is kinder as a power of ten."""
 
 _EXACT = Context(prec=700, rounding=ROUND_HALF_EVEN)
 """Wide enough for any pair of floats, so that no hostile number trips the rounding."""
@@ -96,21 +96,23 @@ def _last_place(number: Decimal, figures: int) -> int:
     if number == 0:
         return 0
     place = number.adjusted() - figures + 1
-    rounded = number.quantize(Decimal(1).scaleb(place), context=_EXACT)
-    return rounded.adjusted() - figures + 1
+    return _rounded(number, place).adjusted() - figures + 1
 
 
 def _plain(number: Decimal, kind: Dimension) -> str:
-    if kind.whole:
-        return _fixed(number, 0)
-    return _fixed(number, min(0, _last_place(number, DIGITS)))
+    """Three significant digits, never rounding left of the point; a power of ten where the zeros run on."""
+    place = 0 if kind.whole else min(0, _last_place(number, DIGITS))
+    if place < -_LONGEST_FIXED and number.adjusted() < -6:
+        return f"{_rounded(number, place):e}"
+    return _fixed(number, place)
+
+
+def _rounded(number: Decimal, place: int) -> Decimal:
+    return number.quantize(Decimal(1).scaleb(place), context=_EXACT)
 
 
 def _fixed(number: Decimal, place: int) -> str:
-    rounded = number.quantize(Decimal(1).scaleb(place), context=_EXACT)
-    tiny = place < -_LONGEST_FIXED and rounded.adjusted() < -6
-    if rounded != 0 and (place > _LONGEST_FIXED or tiny):
-        return f"{rounded:e}".replace("e+", "e")
+    rounded = _rounded(number, place)
     text = f"{rounded:f}" if place <= 0 else f"{int(rounded)}"
     return text.lstrip("-") if rounded == 0 else text
 

@@ -1,0 +1,81 @@
+"""How a value is written for a person."""
+
+from __future__ import annotations
+
+import pytest
+
+from spoolwright.quantities import display_unit, show, show_interval
+
+KILO = 9.80665
+
+SHOWN = [
+    ((2.65432 * KILO, "force"), {"uncertainty": 0.1123 * KILO}, "2.65 kg ± 0.11 kg"),
+    ((2.65432 * KILO, "force"), {"uncertainty": 0.0996 * KILO}, "2.65 kg ± 0.10 kg"),
+    ((2.6 * KILO, "force"), {"uncertainty": 0.00996 * KILO}, "2.600 kg ± 0.010 kg"),
+    ((10.0, "ratio"), {"uncertainty": 2.449}, "10.0 ± 2.4"),
+    ((1234.0, "line_length"), {"uncertainty": 123.0}, "1230 m ± 120 m"),
+    ((293.15, "temperature"), {"uncertainty": 0.5}, "20.00 °C ± 0.50 °C"),
+    ((293.15, "temperature"), {"uncertainty": 0.5, "system": "imperial"}, "68.00 °F ± 0.90 °F"),
+    ((18 * 4.4482216152605, "force"), {"system": "imperial"}, "18.0 lb"),
+    ((0.0245, "length"), {}, "24.5 mm"),
+    ((0.0004, "length"), {}, "0.400 mm"),
+    ((0.0245, "length"), {"system": "imperial"}, "0.965 in"),
+    ((201.168, "line_length"), {"system": "imperial"}, "220 yd"),
+    ((1234.5, "line_length"), {}, "1234 m"),
+    ((0.07 * KILO, "force"), {}, "70.0 g"),
+    ((0.0, "force"), {}, "0 kg"),
+    ((2e-4, "torque"), {}, "0.200 mN m"),
+    ((0.599, "torque"), {}, "0.599 N m"),
+    ((3e-7, "viscous_drag"), {}, "0.300 μN m s"),
+    ((3e-5, "inertia"), {}, "300 g cm^2"),
+    ((206e9, "pressure"), {"unit": "GPa"}, "206 GPa"),
+    ((4.0, "count"), {}, "4"),
+    ((1.5, "ratio"), {}, "1.50"),
+    ((0.08, "ratio"), {"unit": "%"}, "8.00 %"),
+    ((-0.00001, "length"), {}, "-0.0100 mm"),
+    ((1e-21, "wear_rate"), {}, "1.00e-12 mm^3/(N m)"),
+]
+
+
+@pytest.mark.parametrize(("what", "how", "text"), SHOWN, ids=[row[2] for row in SHOWN])
+def test_it_is_written_so(what: tuple[float, str], how: dict[str, object], text: str) -> None:
+    assert show(*what, **how) == text
+
+
+def test_two_figures_of_the_uncertainty_as_in_the_guide() -> None:
+    """JCGM 100:2008, 7.2.6: 10.057 62 ohm with 27 milliohm is written 10.058 with 0.027; from memory."""
+    assert show(10.05762, "ratio", uncertainty=0.027) == "10.058 ± 0.027"
+
+
+def test_no_uncertainty_stated_and_none_at_all_look_alike() -> None:
+    assert show(0.0245, "length", uncertainty=0.0) == show(0.0245, "length")
+
+
+def test_a_count_with_a_spread_shows_it() -> None:
+    assert show(22.0, "count", uncertainty=0.6) == "22.00 ± 0.60"
+
+
+def test_an_interval_has_one_unit_and_ends_rounded_alike() -> None:
+    assert show_interval(6.41 * KILO, 7.38 * KILO, "force") == "6.41 to 7.38 kg"
+    assert show_interval(0.0, 0.0, "force") == "0 to 0 kg"
+
+
+def test_units_shown_are_those_of_the_persons_system() -> None:
+    assert (display_unit("force"), display_unit("force", "imperial")) == ("kg", "lb")
+    assert (display_unit("length"), display_unit("line_length", "imperial")) == ("mm", "yd")
+
+
+@pytest.mark.parametrize("value", [float("nan"), float("inf")])
+def test_what_is_no_number_is_never_shown(value: float) -> None:
+    with pytest.raises(ValueError, match="finite"):
+        show(value, "force")
+
+
+def test_an_uncertainty_below_zero_is_a_mistake() -> None:
+    with pytest.raises(ValueError, match="not negative"):
+        show(1.0, "force", uncertainty=-0.1)
+
+
+def test_a_system_that_does_not_exist_is_a_mistake() -> None:
+    with pytest.raises(ValueError, match="metric, imperial"):
+        show(1.0, "force", "cubits")
