@@ -23,6 +23,7 @@ _NAMES = {
     "start_up_ratio": "start-up ratio",
     "judder": "unevenness",
     "spin_time": "free-spin time",
+    "stop_time": "time to stop",
     "end_float": "end float",
     "handle_torque": "handle torque",
 }
@@ -68,7 +69,7 @@ class Grounds:
         return (
             f"{self.sheet_words}: spool, {len(free_spin.spool_bearings(self.sheet))} bearings",
             f"{oil.title}; drag of bearings, ends and level wind (judgement prior)",
-            *self._readings(("spin_time",)),
+            *self._readings(("spin_time", "stop_time")),
             *self._works(("spin_time",)),
         )
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from spoolwright import quantities
 from spoolwright.judgement import drag_train, free_spin
+from spoolwright.judgement.expected_readings import deviation, expected
 from spoolwright.judgement.monte_carlo import (
     Distribution,
     Normal,
@@ -21,8 +21,8 @@ from spoolwright.judgement.monte_carlo import (
     resample,
     weights_for,
 )
-from spoolwright.judgement.reel_state import ReelState
-from spoolwright.judgement.taken import Taken
+from spoolwright.judgement.reel_state import ReelState, as_built, as_found
+from spoolwright.judgement.taken import Readings, Taken, listed
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 POOL = 24_000
@@ -48,51 +48,32 @@ DRAG_DRAWS: Mapping[str, Distribution] = {
 }
 """What is not known of a drag besides its friction: judgement priors. face: 0 run in, 1 even pressure."""
 
-DAY_TO_DAY = {
-    "pull_full": 0.03,
-    "pull_run": 0.03,
-    "pull_start": 0.05,
-    "drag_torque": 0.03,
-    "start_up_ratio": 0.03,
-    "judder": 0.15,
-    "spin_time": 0.08,
-    "end_float": 0.1,
-    "handle_torque": 0.15,
-}
-"""How far the same reel, read again on another day, comes out differently, as a share: judgement prior."""
-
 
 @dataclass(frozen=True)
-class Narrowed:
-    """Draws for the reel as it is and as the works would leave it, and what the readings did to them."""
+class Known:
+    """What is known of one reel as it stands: draws that agree with its readings, shape `(samples,)` each."""
 
-    before: Mapping[str, Sample]
-    after: Mapping[str, Sample]
+    sheet: ReelSheet
+    state: ReelState
+    draws: Mapping[str, Sample]
+    taken: tuple[Taken, ...]
     used: tuple[Taken, ...]
     notes: tuple[str, ...]
+    start_speed: float | None
+    samples: int
+    seed: int
 
 
-def narrow(
-    sheet: ReelSheet,
-    before: ReelState,
-    after: ReelState,
-    taken: Sequence[Taken],
-    *,
-    samples: int,
-    seed: int,
-) -> Narrowed:
-    """Draw both states, weigh the draws by how well they explain the readings, keep the ones that do.
+def know(sheet: ReelSheet, readings: Readings, *, samples: int, seed: int) -> Known:
+    """Draw what is not known of a reel, weigh the draws by how well they explain its readings, keep those that do.
 
     Parameters
     ----------
     sheet : ReelSheet
         The model **[SI]**.
-    before : ReelState
-        The reel as the readings found it.
-    after : ReelState
-        The reel as the works would leave it; ranges no work touches are drawn once for both.
-    taken : sequence of Taken
-        Readings with their conditions **[SI]**; a pull counts only where its radius and star are known.
+    readings : mapping of str to Measured or Taken
+        Readings with their conditions **[SI]**; none at all: a sound reel of this model is meant. A
+        running pull counts only where its radius and star are known.
     samples : int
         How many draws to keep **[-]**, 100 or more.
     seed : int
@@ -100,8 +81,8 @@ def narrow(
 
     Returns
     -------
-    Narrowed
-        Draws by name, each of shape `(samples,)`, the readings that counted and notes in words.
+    Known
+        Draws by name, the readings that counted, and notes in words.
 
     Raises
     ------
@@ -110,9 +91,8 @@ def narrow(
 
     Notes
     -----
-    Weight of a draw = product of normal likelihoods, each with the reading's own uncertainty and the
-    day-to-day scatter of that kind. Where not even the best draw explains them, a note
-    says so.
+    Weight of a draw = product of normal likelihoods. Where not even the best draw explains the readings, a
+    note says so.
 
     Source
     ------
@@ -120,25 +100,61 @@ def narrow(
 
     Examples
     --------
-    >>> from spoolwright.judgement.reel_state import as_built
     >>> from spoolwright.sheets import reel_sheet
-    >>> sheet = reel_sheet.load("tarvak-52")
-    >>> kept = narrow(sheet, as_built(sheet), as_built(sheet), (), samples=500, seed=1)
-    >>> kept.before["felt, greased"].shape
+    >>> know(reel_sheet.load("tarvak-52"), {}, samples=500, seed=1).draws["felt, greased"].shape
     (500,)
     """
+    taken = listed(readings)
+    state = as_found(sheet) if taken else as_built(sheet)
+    speed = next((one.measured.value for one in taken if one.kind == "spin_initial_speed"), None)
     pool = max(samples, POOL) if taken else samples
-    drawn = draw(_inputs(before, after), samples=pool, seed=seed)
-    weights, used, notes = _weigh(sheet, before, drawn, taken)
-    if weights:
-        kept = {block: _keep(found, samples, seed) for block, found in weights.items()}
-        rest = np.arange(samples)
-        drawn = {name: values[kept.get(_block(name), rest)] for name, values in drawn.items()}
-    return Narrowed(_plain(drawn), {**_plain(drawn), **_changed(drawn)}, used, notes)
+    drawn = draw(_inputs(state), samples=pool, seed=seed)
+    weights, used, notes = _weigh(sheet, state, drawn, taken, speed)
+    kept = {block: _keep(found, samples, seed) for block, found in weights.items()}
+    rest = np.arange(samples)
+    draws = {name: values[kept.get(_block(name), rest)] for name, values in drawn.items()}
+    return Known(sheet, state, draws, taken, used, notes, speed, samples, seed)
+
+
+def then(known: Known, after: ReelState) -> dict[str, Sample]:
+    """The draws for the same reel after some works: what they renew is drawn anew, everything else stays.
+
+    Parameters
+    ----------
+    known : Known
+        The reel as it stands.
+    after : ReelState
+        The state that the works would leave.
+
+    Returns
+    -------
+    dict of str to array
+        Draws by name, each of shape `(samples,)`.
+
+    Source
+    ------
+    JCGM 101:2008, 7.3.
+
+    Examples
+    --------
+    >>> from spoolwright.sheets import reel_sheet
+    >>> known = know(reel_sheet.load("tarvak-52"), {}, samples=500, seed=1)
+    >>> then(known, known.state)["hand"] is known.draws["hand"]
+    True
+    """
+    fresh = {
+        name: held.distribution for name, held in after.ranges.items() if held != known.state.ranges[name]
+    }
+    new_faces = {name: kind for name, kind in _frictions(after).items() if name not in known.draws}
+    return {**known.draws, **draw({**fresh, **new_faces}, samples=known.samples, seed=known.seed + 1)}
 
 
 def _weigh(
-    sheet: ReelSheet, before: ReelState, drawn: Mapping[str, Sample], taken: Sequence[Taken]
+    sheet: ReelSheet,
+    state: ReelState,
+    drawn: Mapping[str, Sample],
+    taken: Sequence[Taken],
+    speed: float | None,
 ) -> tuple[dict[str, Sample], tuple[Taken, ...], tuple[str, ...]]:
     """Log-weights by block. Blocks share no draw, so each is narrowed alone, with far fewer draws lost."""
     weights: dict[str, Sample] = {}
@@ -146,12 +162,12 @@ def _weigh(
     used: list[Taken] = []
     notes: list[str] = []
     for one in taken:
-        said = _predicted(sheet, before, drawn, one)
+        said = expected(sheet, state, drawn, one, speed)
         if isinstance(said, str):
             notes.append(said)
         elif said is not None:
             block = _BLOCK_OF_READING.get(one.kind, one.kind)
-            weights[block] = weights.get(block, 0.0) + weights_for(said, one.measured.value, _deviation(one))
+            weights[block] = weights.get(block, 0.0) + weights_for(said, one.measured.value, deviation(one))
             counts[block] = counts.get(block, 0) + 1
             used.append(one)
     if any(-2 * float(np.max(found)) > MISFIT * counts[block] for block, found in weights.items()):
@@ -168,102 +184,27 @@ def _keep(weights: Sample, samples: int, seed: int) -> NDArray[np.intp]:
 
 _BLOCK_OF_READING = {
     **dict.fromkeys(("pull_full", "pull_run", "pull_start", "drag_torque", "start_up_ratio"), "drag"),
-    "spin_time": "spin",
+    **dict.fromkeys(("spin_time", "stop_time"), "spin"),
 }
 _SPIN_NAMES = {*free_spin.SPIN_DRAWS, "bearing_condition", "end_drag", "train_drag"}
 _ALONE = {"judder", "end_float", "handle_torque", "anti_reverse_slips"}
 
 
 def _block(name: str) -> str:
-    plain = name.removeprefix("then ")
-    if plain in _SPIN_NAMES:
+    if name in _SPIN_NAMES:
         return "spin"
-    return plain if plain in _ALONE else "drag"
+    return name if name in _ALONE else "drag"
 
 
-def _plain(drawn: Mapping[str, Sample]) -> dict[str, Sample]:
-    return {name: values for name, values in drawn.items() if not name.startswith("then ")}
+def _inputs(state: ReelState) -> dict[str, Distribution]:
+    held = {name: known.distribution for name, known in state.ranges.items()}
+    return {**DRAG_DRAWS, **free_spin.SPIN_DRAWS, **_frictions(state), **held}
 
 
-def _changed(drawn: Mapping[str, Sample]) -> dict[str, Sample]:
-    """Ranges that the works touched, from their own draws, under their plain names."""
-    return {name.removeprefix("then "): values for name, values in drawn.items() if name.startswith("then ")}
-
-
-def _inputs(before: ReelState, after: ReelState) -> dict[str, Distribution]:
-    inputs: dict[str, Distribution] = {**DRAG_DRAWS, **free_spin.SPIN_DRAWS}
-    for state in (before, after):
-        for pair in state.pairs:
-            name = drag_train.friction_name(pair.face_material, pair.lubrication)
-            inputs[name] = Triangular(pair.friction.low, pair.friction.high)
-    for name, held in before.ranges.items():
-        inputs[name] = held.distribution
-    for name, held in after.ranges.items():
-        if held != before.ranges[name]:
-            inputs[f"then {name}"] = held.distribution
-    return inputs
-
-
-def _deviation(one: Taken) -> float:
-    scatter = DAY_TO_DAY[one.kind] * abs(one.measured.value)
-    return float(np.hypot(one.measured.uncertainty, scatter)) or 1e-9
-
-
-def _predicted(
-    sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: Taken
-) -> Sample | str | None:
-    """What each draw says the reading should have been; words where it cannot be used; None to pass by."""
-    if one.kind not in DAY_TO_DAY:
-        return None
-    if one.kind in _PLAIN:
-        return draws[one.kind]
-    if one.kind == "spin_time":
-        speed = one.number("initial_speed")
-        return free_spin.spin_time(sheet, state, draws, line_on=one.word("line") == "on", initial_speed=speed)
-    if sheet.drag is None or not state.pairs:
-        return None
-    return _DRAG_READINGS[one.kind](sheet, state, draws, one)
-
-
-_PLAIN = ("start_up_ratio", "judder", "end_float", "handle_torque")
-
-
-def _clamp(sheet: ReelSheet, draws: Mapping[str, Sample], turns: float | None) -> Sample:
-    assert sheet.drag is not None
-    if turns is None:
-        return drag_train.greatest_clamp(sheet.drag, draws, draws["spring_force"])[0]
-    return drag_train.clamp_at(sheet.drag, turns, draws, draws["spring_force"])
-
-
-def _torque(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], turns: float | None) -> Sample:
-    return drag_train.spool_torque(sheet, state, draws, _clamp(sheet, draws, turns))
-
-
-def _full(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: Taken) -> Sample:
-    radius = one.number("radius") or sheet.spool.full_radius
-    return _torque(sheet, state, draws, None) / radius
-
-
-def _running(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: Taken) -> Sample | str:
-    radius, turns = one.number("radius"), one.number("star_turns")
-    if radius is None or turns is None:
-        said = quantities.show(one.measured.value, "force")
-        return f"The pull of {said} was taken at an unknown radius or star: it says nothing of the friction."
-    return _torque(sheet, state, draws, turns) / radius
-
-
-def _starting(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: Taken) -> Sample | str:
-    running = _running(sheet, state, draws, one)
-    return running if isinstance(running, str) else running * draws["start_up_ratio"]
-
-
-def _spool(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: Taken) -> Sample:
-    return _torque(sheet, state, draws, one.number("star_turns"))
-
-
-_DRAG_READINGS: Mapping[str, Callable[[ReelSheet, ReelState, Mapping[str, Sample], Taken], Sample | str]] = {
-    "pull_full": _full,
-    "pull_run": _running,
-    "pull_start": _starting,
-    "drag_torque": _spool,
-}
+def _frictions(state: ReelState) -> dict[str, Distribution]:
+    return {
+        drag_train.friction_name(pair.face_material, pair.lubrication): Triangular(
+            pair.friction.low, pair.friction.high
+        )
+        for pair in state.pairs
+    }

@@ -10,9 +10,9 @@ import numpy as np
 
 from spoolwright.judgement import drag_train, free_spin, grounds
 from spoolwright.judgement.monte_carlo import Sample
-from spoolwright.judgement.narrowing import Narrowed, narrow
-from spoolwright.judgement.reel_state import ReelState, after, as_built, as_found
-from spoolwright.judgement.taken import Condition, Readings, Taken, listed
+from spoolwright.judgement.narrowing import Known, know, then
+from spoolwright.judgement.reel_state import ReelState, after
+from spoolwright.judgement.taken import Condition, Readings, Taken
 from spoolwright.judgement.works import chosen
 from spoolwright.mechanics import spool
 from spoolwright.sheets.reel_sheet import ReelSheet
@@ -28,6 +28,7 @@ PREDICTS = {
     "start_up_ratio": "start_up_ratio",
     "judder": "judder",
     "spin_time": "spin_time",
+    "stop_time": "spin_time",
     "end_float": "end_float",
 }
 """Which predicted value stands beside which kind of reading, so that a proof compares like with like."""
@@ -77,6 +78,7 @@ def predict(
     samples: int = 4000,
     seed: int = 1,
     system: str = "metric",
+    known: Known | None = None,
 ) -> Prediction:
     """Predict the readings of a reel, as it is or as some works would leave it.
 
@@ -94,6 +96,8 @@ def predict(
         Start of the generator **[-]**.
     system : str
         "metric" or "imperial" **[-]**, for the words.
+    known : Known or None
+        What `know` made of the same sheet and readings, so that several sets of works share it.
 
     Returns
     -------
@@ -123,23 +127,22 @@ def predict(
     >>> pull.low < pull.middle < pull.high
     True
     """
-    taken = listed(readings)
-    before = as_found(sheet) if taken else as_built(sheet)
-    then = after(before, sheet, chosen(tuple(works), sheet.reel.kind))
-    narrowed = narrow(sheet, before, then, taken, samples=samples, seed=seed)
-    told = grounds.Grounds(sheet, then, narrowed.used, tuple(works), system)
-    values, limited_by = _drag_values(sheet, then, narrowed, told)
-    values |= _plain_values(sheet, then, narrowed, told)
-    values |= _line_values(sheet, taken, narrowed.after, told)
+    known = known or know(sheet, readings, samples=samples, seed=seed)
+    state = after(known.state, sheet, chosen(tuple(works), sheet.reel.kind))
+    draws = then(known, state)
+    told = grounds.Grounds(sheet, state, known.used, tuple(works), system)
+    values, limited_by = _drag_values(sheet, state, draws, told)
+    values |= _plain_values(sheet, state, draws, told, known.start_speed)
+    values |= _line_values(sheet, known.taken, draws, told)
     return Prediction(
         values=values,
-        star_turns=_star_turns(sheet, then, narrowed.after, told),
+        star_turns=_star_turns(sheet, state, draws, told),
         limited_by=limited_by,
-        warnings=(*then.warnings, *told.pressure_warnings()),
-        notes=narrowed.notes,
+        warnings=(*state.warnings, *told.pressure_warnings()),
+        notes=known.notes,
         works=tuple(works),
-        samples=samples,
-        seed=seed,
+        samples=known.samples,
+        seed=known.seed,
     )
 
 
@@ -154,11 +157,10 @@ def _predicted(
 
 
 def _drag_values(
-    sheet: ReelSheet, state: ReelState, narrowed: Narrowed, told: grounds.Grounds
+    sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], told: grounds.Grounds
 ) -> tuple[dict[str, Predicted], str]:
     if sheet.drag is None or not state.pairs:
         return {}, "This reel has no drag of slipping discs."
-    draws = narrowed.after
     clamp, shares = drag_train.greatest_clamp(sheet.drag, draws, draws["spring_force"])
     torque = drag_train.spool_torque(sheet, state, draws, clamp)
     turns = sheet.drag.turns_to_full
@@ -192,9 +194,12 @@ def _limit_words(shares: Mapping[str, float]) -> str:
 
 
 def _plain_values(
-    sheet: ReelSheet, state: ReelState, narrowed: Narrowed, told: grounds.Grounds
+    sheet: ReelSheet,
+    state: ReelState,
+    draws: Mapping[str, Sample],
+    told: grounds.Grounds,
+    start_speed: float | None,
 ) -> dict[str, Predicted]:
-    draws = narrowed.after
     values = {
         "end_float": _predicted("sideways play of the spool", draws["end_float"], "length", {},
                                 told.of_range("end_float")),
@@ -204,9 +209,12 @@ def _plain_values(
                             ("judder", "unevenness of the pull while it slips")):  # fmt: skip
             values[name] = _predicted(words, draws[name], "ratio", {}, told.of_range(name))
     if free_spin.spool_bearings(sheet):
-        spin = free_spin.spin_time(sheet, state, draws)
-        conditions = {"line": "off", "brakes": "off"}
-        quantity = f"free-spin time, {free_spin.FLICK_WORDS}"
+        spin = free_spin.spin_time(sheet, state, draws, initial_speed=start_speed)
+        conditions: dict[str, Condition] = {"line": "off", "brakes": "off"}
+        if start_speed is not None:
+            conditions["initial_speed"] = start_speed
+        started = free_spin.FLICK_WORDS if start_speed is None else "started as fast as before"
+        quantity = f"free-spin time, {started}"
         values["spin_time"] = _predicted(quantity, spin, "time", conditions, told.of_spin())
     return values
 

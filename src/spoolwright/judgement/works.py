@@ -25,11 +25,12 @@ class Effect:
 
 @dataclass(frozen=True)
 class PartNeeded:
-    """A part that a work takes, with what one costs the shop, from and to."""
+    """A part that a work takes, with what one usually sells for without tax, from and to."""
 
     name: str
     count: int
-    cost_usd: tuple[float, float]
+    sells_usd: tuple[float, float]
+    sure: str = "sure"
 
 
 @dataclass(frozen=True)
@@ -42,6 +43,7 @@ class Work:
     kinds: tuple[str, ...]
     role: Role
     answers: tuple[str, ...]
+    betters: tuple[str, ...]
     readings: tuple[str, ...]
     instead_of: tuple[str, ...]
     within: tuple[str, ...]
@@ -66,7 +68,7 @@ def all_works() -> Mapping[str, Work]:
     Returns
     -------
     mapping of str to Work
-        Minutes **[min]**, costs **[USD]**, ranges of effects in SI.
+        Minutes **[min]**, prices of parts **[USD]**, ranges of effects in SI.
 
     Source
     ------
@@ -99,6 +101,64 @@ def finding_words() -> Mapping[str, str]:
     'level-wind pawl worn at the tip'
     """
     return dict(_table()["findings"])
+
+
+def finding_of(part: str, fault: str) -> str:
+    """Which finding a row of the fault table comes to, on this part.
+
+    Parameters
+    ----------
+    part : str
+        The part in the bench's own words **[-]**.
+    fault : str
+        Row of the fault table, or a finding's own id **[-]**.
+
+    Returns
+    -------
+    str
+        Id of the finding **[-]**; empty where no work of the list answers it.
+
+    Source
+    ------
+    Fault table of the trade, common practice.
+
+    Examples
+    --------
+    >>> finding_of("level-wind pawl", "F15"), finding_of("worm", "F15"), finding_of("frame", "F31")
+    ('pawl-worn', 'worm-notched', '')
+    """
+    if fault in finding_words():
+        return fault
+    row: Mapping[str, str] = _table()["faults"].get(fault, {})
+    for word, found in row.items():
+        if word != "else" and word in part.lower():
+            return found
+    return row.get("else", "")
+
+
+def band_findings() -> Mapping[str, Mapping[str, str]]:
+    """What a reading outside its good range comes to: kind of reading, then band, then finding.
+
+    Returns
+    -------
+    mapping
+        Finding ids **[-]**.
+
+    Source
+    ------
+    Judgement priors.
+
+    Examples
+    --------
+    >>> band_findings()["end_float"]["act"]
+    'end-float-large'
+    """
+    return _bands()
+
+
+@lru_cache(maxsize=1)
+def _bands() -> Mapping[str, Mapping[str, str]]:
+    return {kind: dict(row) for kind, row in _table()["bands"].items()}
 
 
 def chosen(ids: tuple[str, ...] | list[str], kind: str) -> tuple[Work, ...]:
@@ -155,20 +215,23 @@ def _work(row: Mapping[str, Any]) -> Work:
         kinds=tuple(row["kinds"]),
         role=row["role"],
         answers=tuple(row.get("answers", ())),
+        betters=tuple(row.get("betters", ())),
         readings=tuple(row.get("readings", ())),
         instead_of=tuple(row.get("instead_of", ())),
         within=tuple(row["within"]),
         needs_open=row.get("needs_open", True),
         minutes_open=dict(row["minutes"]["open"]),
         minutes_alone=dict(row["minutes"]["alone"]),
-        parts=tuple(
-            PartNeeded(p["name"], p["count"], (p["cost_usd"][0], p["cost_usd"][1]))
-            for p in row.get("parts", ())
-        ),
+        parts=tuple(_part(part) for part in row.get("parts", ())),
         effects=tuple(_effect(effect) for effect in row.get("effects", ())),
         caution=row.get("caution", ""),
         row=row["row"],
     )
+
+
+def _part(row: Mapping[str, Any]) -> PartNeeded:
+    low, high = row["sells_usd"]
+    return PartNeeded(row["name"], row["count"], (low, high), row.get("sure", "sure"))
 
 
 def _effect(row: Mapping[str, Any]) -> Effect:
