@@ -20,7 +20,7 @@ FLICK_MASS, FLICK_FALL = 0.100, 0.5
 FLICK_WORDS = "started by 100 g falling half a metre on a thread round the arbor"
 AIR_DENSITY = 1.2
 NYLON_DENSITY = 1140.0
-NODES = 80
+NODES = 40
 F1 = 0.0009 * 0.03
 """Load factor of a small deep-groove bearing under little but the spool's weight: 0.0009 (P0/C0)^0.5."""
 
@@ -106,7 +106,7 @@ def spin_time(
     Notes
     -----
     J times the integral of dw / M(w) from 0 to the start, M = bearings (Palmgren) + end discs + level wind
-    + air; 80 midpoints. Air: a disc of the flange's size, 0.5 rho c w^2 r^5. Brakes off.
+    + air; 40 midpoints. Air: a disc of the flange's size, 0.5 rho c w^2 r^5. Brakes off.
 
     Source
     ------

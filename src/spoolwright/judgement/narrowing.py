@@ -25,7 +25,7 @@ from spoolwright.judgement.reel_state import ReelState, as_built, as_found
 from spoolwright.judgement.taken import Readings, Taken, listed
 from spoolwright.sheets.reel_sheet import ReelSheet
 
-POOL = 24_000
+POOL = 16_000
 """Draws made before readings choose among them."""
 
 ENOUGH = 150.0
@@ -65,7 +65,7 @@ class Known:
 
 
 def know(sheet: ReelSheet, readings: Readings, *, samples: int, seed: int) -> Known:
-    """Draw what is not known of a reel, weigh the draws by how well they explain its readings, keep those that do.
+    """Draw what is not known of a reel, and keep the draws that explain its readings.
 
     Parameters
     ----------
@@ -142,10 +142,11 @@ def then(known: Known, after: ReelState) -> dict[str, Sample]:
     >>> then(known, known.state)["hand"] is known.draws["hand"]
     True
     """
-    fresh = {
-        name: held.distribution for name, held in after.ranges.items() if held != known.state.ranges[name]
-    }
-    new_faces = {name: kind for name, kind in _frictions(after).items() if name not in known.draws}
+    before = known.state.ranges
+    fresh = {name: held.distribution for name, held in after.ranges.items() if held != before[name]}
+    faces = _frictions(after)
+    # New discs are of another lot: what the old ones did says nothing of them.
+    new_faces = faces if after.new_discs else {n: d for n, d in faces.items() if n not in known.draws}
     return {**known.draws, **draw({**fresh, **new_faces}, samples=known.samples, seed=known.seed + 1)}
 
 

@@ -280,7 +280,7 @@ def _option(
 
 
 def _compared(case: _Case, job: JobPrice, works: Sequence[Work]) -> str:
-    """Beside the customary ask for as much: works that only a full tune holds are measured against a full tune."""
+    """Beside the customary ask: works that only a full tune holds are measured against a full tune."""
     known = {tier.key for tier in case.rates.tiers}
     tier = "full" if any(work.within == ("full",) for work in works) and "full" in known else job.tier
     return compared_with_trade(job.priced, tier, case.rates) if tier else ""

@@ -53,6 +53,7 @@ class ReelState:
     warnings: tuple[str, ...]
     bearing_lubricant: str
     ranges: Mapping[str, Range]
+    new_discs: bool = False
 
     def with_range(self, name: str, value: Range) -> ReelState:
         """The same state with one range changed."""
@@ -244,7 +245,10 @@ def _apply(state: ReelState, sheet: ReelSheet, effect: Effect) -> ReelState:
 def _new_discs(state: ReelState, sheet: ReelSheet, effect: Effect) -> ReelState:
     field = "material" if effect.on == "stack_material" else "lubrication"
     pairs = tuple(_refaced(pair, field, str(effect.value)) for pair in state.pairs)
-    return replace(state, pairs=pairs).with_range("start_up_ratio", _start_of_material(pairs, 1.0))
+    renewed = state.new_discs or field == "material"
+    return replace(state, pairs=pairs, new_discs=renewed).with_range(
+        "start_up_ratio", _start_of_material(pairs, 1.0)
+    )
 
 
 def _refaced(pair: Pair, field: str, value: str) -> Pair:
@@ -275,6 +279,10 @@ def _more_pairs(state: ReelState, sheet: ReelSheet, effect: Effect) -> ReelState
     return replace(state, pairs=(*([extra] * effect.value), *state.pairs))
 
 
+def _discs(state: ReelState, sheet: ReelSheet, effect: Effect) -> ReelState:
+    return replace(state, new_discs=effect.value == "new")
+
+
 def _lubricant(state: ReelState, sheet: ReelSheet, effect: Effect) -> ReelState:
     return replace(state, bearing_lubricant=str(effect.value))
 
@@ -283,6 +291,7 @@ _SPECIAL: dict[str, Callable[[ReelState, ReelSheet, Effect], ReelState]] = {
     "stack_material": _new_discs,
     "stack_lubrication": _new_discs,
     "start_up_ratio": _start_up,
+    "discs": _discs,
     "pairs": _more_pairs,
     "bearing_lubricant": _lubricant,
 }
