@@ -100,9 +100,8 @@ def asked(
 
 
 def secret(response: HttpResponse) -> HttpResponse:
-    """An answer that must not be kept anywhere, nor its address be told to the next page."""
+    """An answer that no browser may keep, not even for its way back."""
     response["Cache-Control"] = "no-store"
-    response["Referrer-Policy"] = "no-referrer"
     return response
 
 

@@ -1,7 +1,7 @@
 """The colours of the paper and the slate, measured; the scripts and styles as they are served.
 
-Contrast: WCAG 2.2, definitions "relative luminance" and "contrast ratio", and the published pairs black on
-white = 21:1 and #767676 on white = 4.54:1 (the usual example of the smallest grey that passes 4.5:1), from memory.
+Contrast: WCAG 2.2, definitions "relative luminance" and "contrast ratio". From memory: black on white = 21:1,
+and #767676, the usual example of the lightest grey that passes 4.5:1 on white, = 4.54:1.
 """
 
 import re
@@ -81,3 +81,10 @@ def test_every_piece_in_the_list_at_the_top_is_drawn(sheet: Path) -> None:
 def test_scripts_need_nothing_that_the_policy_forbids(script: Path) -> None:
     text = script.read_text(encoding="utf-8")
     assert not re.search(r"\beval\(|new Function|innerHTML|\.style\b|setAttribute\(\"style", text)
+
+
+def test_pages_know_the_accent_of_the_papers() -> None:
+    from spoolwright.papers.charts import ACCENT
+
+    assert f'const ACCENT = "{ACCENT}";' in (HOUSE / "charts.js").read_text(encoding="utf-8")
+    assert all(contrast(ACCENT, LOOKS[look]["paper"]) >= 3 for look in LOOKS)

@@ -48,7 +48,7 @@ def once(request: HttpRequest, token: str) -> HttpResponse:
             facts = {"refusal": refusal}
         else:
             login(request, person, backend=LINKED)
-            return doors.secret(HttpResponseRedirect("/"))
+            return doors.secret(HttpResponseRedirect(doors.back_to(request)))
     status = doors.REFUSED if facts else 200
     return doors.secret(doors.page(request, "sign_in/once.html", facts, status=status))
 

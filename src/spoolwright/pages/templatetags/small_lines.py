@@ -1,24 +1,24 @@
 """{% load small_lines %}: the two small drawings that stand inside a line of text.
 
 {% day_scale likely late %}                 a promise on a thin scale of days
-{% pull_line forces "words for it" %}       a pull trace the width of the column
+{% pull_line times forces "words for it" %} a pull trace the width of the column
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
-from itertools import pairwise
 from typing import Any
 
 from django import template
 
 from spoolwright.pages.words import when
+from spoolwright.papers.charts.house_chart import thinned
 
 register = template.Library()
 
 SCALE_WIDTH, SCALE_EDGE, SHORTEST_SCALE, LONGEST_SCALE = 260.0, 4.0, 14, 60
-LINE_WIDTH, LINE_HEIGHT, MOST_POINTS = 600.0, 80.0, 400
+LINE_WIDTH, LINE_HEIGHT = 600.0, 80.0
 
 
 @register.inclusion_tag("_day_scale.html")
@@ -52,29 +52,17 @@ def day_scale(likely: date | None, late: date | None, now: date | None = None) -
 
 
 @register.inclusion_tag("_pull_line.html")
-def pull_line(forces: Sequence[float], words: str, running: float | None = None) -> dict[str, Any]:
-    """The trace as a line; `running` (same unit as the forces) is ruled across it."""
-    top = max((*forces, 0.0)) or 1.0
+def pull_line(
+    times: Sequence[float], forces: Sequence[float], words: str, running: float | None = None
+) -> dict[str, Any]:
+    """The trace as a line over its ground; `running`, in the unit of the forces, is ruled across it."""
+    top = max(max(forces, default=0.0), 0.0) or 1.0
+    start, length = (times[0], times[-1] - times[0]) if len(times) > 1 else (0.0, 0.0)
 
     def height(force: float) -> float:
         return round(LINE_HEIGHT - max(force, 0.0) / top * (LINE_HEIGHT - 8), 1)
 
-    kept = thinned(forces)
-    step = LINE_WIDTH / max(len(kept) - 1, 1)
-    points = " ".join(f"{n * step:.1f},{height(force)}" for n, force in enumerate(kept))
+    kept = thinned(times, forces) if length > 0 else []
+    points = " ".join(f"{(t - start) / length * LINE_WIDTH:.1f},{height(force)}" for t, force in kept)
     rule = None if running is None else height(running)
     return {"points": points, "words": words, "rule": rule, "width": LINE_WIDTH, "ground": LINE_HEIGHT}
-
-
-def thinned(forces: Sequence[float]) -> list[float]:
-    """At most so many points that the eye sees them all; of each stretch the lowest and the highest stay."""
-    if len(forces) <= MOST_POINTS:
-        return list(forces)
-    count = MOST_POINTS // 2
-    bounds = [round(n * len(forces) / count) for n in range(count + 1)]
-    kept: list[float] = []
-    for start, end in pairwise(bounds):
-        stretch = forces[start:end]
-        low, high = min(stretch), max(stretch)
-        kept += [low, high] if list(stretch).index(low) < list(stretch).index(high) else [high, low]
-    return kept

@@ -6,29 +6,13 @@
   const root = document.documentElement;
   const paint = (name) => getComputedStyle(root).getPropertyValue(name).trim();
 
-  /* Named inks a specification may use, so that one specification serves paper, slate and PDF. */
-  const inks = { ink: "--ink", soft: "--soft-ink", edge: "--edge", hairline: "--hairline", live: "--live", paper: "--paper" };
+  /* The accent of papers/ink.py has to do on any ground; a page knows its ground and takes its own live ink. */
+  const ACCENT = "#8660c0";
 
   function house() {
-    const ink = paint("--ink"), soft = paint("--soft-ink"), edge = paint("--edge"), live = paint("--live");
-    const face = "Routed Gothic", size = 14;
-    return {
-      background: "transparent", font: face, padding: 2, aria: false,
-      view: { stroke: null, continuousWidth: 640, continuousHeight: 230 },
-      axis: { domainColor: edge, tickColor: edge, gridColor: paint("--hairline"), gridWidth: 0.5, labelColor: ink, titleColor: ink,
-        labelFont: face, titleFont: face, labelFontSize: size, titleFontSize: size, titleFontWeight: "normal", labelFlush: true },
-      axisX: { grid: false }, header: { labelColor: ink, titleColor: ink, labelFont: face, titleFont: face },
-      title: { color: ink, font: "Libertinus Serif", fontWeight: "normal", anchor: "start", fontSize: 18 },
-      legend: { labelColor: ink, titleColor: ink, labelFont: face, titleFont: face, labelFontSize: size, titleFontSize: size },
-      line: { color: live, strokeWidth: 1.8 }, point: { color: live, filled: true, size: 40 }, rule: { color: edge }, tick: { color: ink },
-      area: { color: edge, opacity: 0.25 }, rect: { color: edge, opacity: 0.25 }, bar: { color: edge },
-      text: { color: ink, font: face, fontSize: size }, range: { category: [live, ink, soft, edge] },
-      style: {
-        measured: { stroke: live }, "measured-point": { fill: live }, before: { stroke: soft, strokeDash: [2, 3] },
-        fitted: { stroke: ink, strokeDash: [6, 3] }, promised: { fill: edge, fillOpacity: 0.25 }, limit: { stroke: ink, strokeWidth: 1 },
-        label: { fill: ink, font: face, fontSize: size },
-      },
-    };
+    const ink = paint("--ink"), edge = paint("--edge"), size = 13;
+    const lettered = { labelFontSize: size, titleFontSize: size, labelColor: ink, titleColor: ink, domainColor: edge, tickColor: edge };
+    return { aria: false, axis: lettered, text: { fontSize: size, color: ink } };
   }
 
   function merge(under, over) {
@@ -41,7 +25,7 @@
   }
 
   function inked(part) {
-    if (typeof part === "string") return part.startsWith("ink:") && inks[part.slice(4)] ? paint(inks[part.slice(4)]) : part;
+    if (part === ACCENT) return paint("--live");
     if (Array.isArray(part)) return part.map(inked);
     if (part && typeof part === "object") return Object.fromEntries(Object.entries(part).map(([key, value]) => [key, inked(value)]));
     return part;
@@ -52,7 +36,6 @@
     if (!source) return;
     const spec = inked(JSON.parse(source.textContent));
     spec.config = merge(spec.config || {}, house());
-    if (!spec.width && !spec.hconcat && !spec.vconcat) { spec.width = "container"; spec.autosize = { type: "fit-x", contains: "padding" }; }
     if (place.view) place.view.finalize();
     const drawn = await vegaEmbed(place, spec, { ast: true, actions: false, defaultStyle: false, renderer: "svg", tooltip: { disableDefaultStyle: true } });
     place.view = drawn.view;
