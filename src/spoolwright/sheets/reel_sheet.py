@@ -88,7 +88,7 @@ def _toml(text: str) -> dict[str, Any]:
     if len(text) > LONGEST:
         raise SheetFault([Fault("the file", f"has {len(text)} characters", f"at most {LONGEST}")])
     try:
-        return tomllib.loads(text)
+        return tomllib.loads(text.removeprefix("\ufeff"))
     except (ValueError, RecursionError) as error:
         # tomllib lets int() complain about digits and the stack about depth: neither file is a sheet.
         reason = error if isinstance(error, ValueError) else ValueError("is nested too deeply")
