@@ -119,7 +119,7 @@ def pattern(prefix: str, key: str, *, crossed: bool = False, fine: bool = False)
         f'<pattern id="{pattern_id(prefix, key, crossed=crossed, fine=fine)}" patternUnits="userSpaceOnUse" '
         f'width="{width:g}" height="{height:g}" patternTransform="{turn}">'
         f'<rect class="wash {key}" width="{width:g}" height="{height:g}" fill="{hatch.colour}" '
-        f'fill-opacity="{hatch.tint:g}"/>'
+        f'fill-opacity="{hatch.tint:g}" stroke="none"/>'
         f'<g class="hatch" stroke="currentColor" stroke-width="{hatch.weight:g}" stroke-opacity="0.75" '
         f'fill="none">{marks}</g></pattern>'
     )

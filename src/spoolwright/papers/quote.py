@@ -123,6 +123,11 @@ def law_sentence(quote: Quote) -> str:
     )
 
 
+def _sentences(items: tuple[str, ...]) -> list[str]:
+    """Each with its full stop, so that they can run on in one paragraph."""
+    return [item if item.rstrip().endswith((".", "!", "?")) else f"{item.rstrip()}." for item in items]
+
+
 def _offer_data(offer: Offer, system: str) -> dict[str, Any]:
     return {
         "title": offer.title,
@@ -133,9 +138,9 @@ def _offer_data(offer: Offer, system: str) -> dict[str, Any]:
         "promises": [[it.what, shown(it.value, system), it.conditions] for it in offer.promises],
         "lines": [[line.words, line.remark, line.amount] for line in offer.lines],
         "tax": [[line.words, line.remark, line.amount] for line in offer.tax],
-        "left_undone": offer.left_undone,
-        "warnings": offer.warnings,
-        "rests_on": offer.rests_on,
+        "left_undone": _sentences(offer.left_undone),
+        "warnings": _sentences(offer.warnings),
+        "rests_on": _sentences(offer.rests_on),
         "compared": offer.compared,
     }
 

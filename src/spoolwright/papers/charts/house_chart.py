@@ -8,6 +8,9 @@ from functools import cache
 from typing import Any
 
 from spoolwright import quantities
+from spoolwright.papers.ink import ACCENT as ACCENT
+from spoolwright.papers.ink import DRAWING_FACE
+from spoolwright.papers.ink import INK as INK
 from spoolwright.papers.typesetting import FONTS, Picture
 
 Spec = dict[str, Any]
@@ -16,15 +19,11 @@ SCHEMA = "https://vega.github.io/schema/vega-lite/v6.json"
 VEGA_LITE = "6.4"
 """The version inside vl-convert that stands nearest to the one the pages carry."""
 
-INK = "currentColor"
-"""Black on paper, ink by day, chalk by night: the page says which."""
-ACCENT = "#b8522f"
-"""The one accent; at least 3 : 1 on warm paper and on dark slate (WCAG 2.2, 1.4.11)."""
 BAND = 0.16
 """Opacity of a band of ink behind the accent."""
 
 PAPER_WIDTH = 520
-LETTERING = "Routed Gothic, Libertinus Serif, serif"
+LETTERING = f"{DRAWING_FACE}, Libertinus Serif, serif"
 LETTER_SIZE = 12
 MOST_POINTS = 600
 MOST_ROWS = 24

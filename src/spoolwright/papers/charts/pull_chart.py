@@ -11,7 +11,7 @@ from spoolwright.papers.charts import house_chart as house
 from spoolwright.papers.charts.house_chart import Chart, Scale, Spec
 from spoolwright.papers.figures import Span, shown
 
-HEIGHT = 200
+HEIGHT = 185
 HEADROOM = 0.34
 ROW = 17 / HEIGHT
 """Height of one row of lettering as a share of the chart."""

@@ -11,7 +11,7 @@ from spoolwright.papers.charts import house_chart as house
 from spoolwright.papers.charts.house_chart import Chart, Scale, Spec
 from spoolwright.papers.figures import shown
 
-HEIGHT = 240
+HEIGHT = 215
 CROSS = "M-0.8,-0.8L0.8,0.8M-0.8,0.8L0.8,-0.8"
 STRIP_TOP, STRIP_BOTTOM = -0.16, -0.40
 """The strip of residuals lies under the curve, as shares of the greatest speed."""

@@ -25,6 +25,7 @@ STAR_WIDTH, STAR_RADIUS = 3.5, 15.0
 ARM_WIDTH, NUT_WIDTH, NUT_RADIUS = 2.5, 2.5, 5.0
 KNOB_LENGTH, KNOB_RADIUS = 19.0, 6.0
 CLUTCH_WIDTH, CLUTCH_WALL = 8.0, 3.5
+COG_WIDTH, COG_GAP = 1.6, 0.5
 
 
 @dataclass(frozen=True)
@@ -109,7 +110,8 @@ class Measures:
         if not self.spool_bearings:
             return -self.plate_out, self.plate_out
         ends = [(x - b.size.width * MM / 2, x + b.size.width * MM / 2) for b, x in self.spool_bearings]
-        left, right = min(a for a, _ in ends) - 1.2, max(b for _, b in ends) + 1.2
+        cog = COG_GAP + COG_WIDTH if self.sheet.level_wind else 0.0
+        left, right = min(a for a, _ in ends) - 1.2 - cog, max(b for _, b in ends) + 1.2
         return min(left, -self.spool_end - 1.0), max(right, self.spool_end + 1.0)
 
     # --- gears and what turns on the drive shaft -------------------------------------------------
@@ -153,9 +155,21 @@ class Measures:
         return min(bores) if bores and not self.stack_on_spool else DRIVE_RADIUS
 
     @cached_property
+    def lower_radius(self) -> float:
+        """The drive shaft's lower end, stepped down to the bore of its bearing."""
+        lower = self.bearing_at("drive shaft", "lower")
+        return min(self.drive_radius, lower.size.bore * MM / 2) if lower else self.drive_radius
+
+    @cached_property
+    def sleeve_radius(self) -> float:
+        """Round the drive shaft in the boss lies a sleeve, as thick as the outer bearing's bore asks."""
+        handle = self.bearing_at("handle")
+        return max(self.drive_radius, handle.size.bore * MM / 2) if handle else self.drive_radius
+
+    @cached_property
     def stack_places(self) -> tuple[tuple[Washer, float, float], ...]:
         """Each member of the stack in place, from the inner end outwards: left and right face."""
-        start = self.spool_end if self.stack_on_spool else self.plate_out + END_ROOM
+        start = self.plate_out + END_ROOM
         places = []
         for washer in self.stack:
             places.append((washer, start, start + washer.thickness * MM))
@@ -178,6 +192,16 @@ class Measures:
         left, right = self.gear_faces
         ends = [x - b.size.width * MM / 2 for b, x in self.spool_bearings if x > right]
         return left - 0.8, min([right + 0.8, *(end - 0.2 for end in ends)])
+
+    @cached_property
+    def end_on_centre(self) -> float:
+        """Where a fixed spool's main gear stands behind the spool, seen end on."""
+        return max(self.shaft_ends[1], self.spool_end) + self.main_pitch + self.module + 3.0
+
+    @cached_property
+    def has_plates(self) -> bool:
+        """A fixed spool has a body in place of plates, of which the sheet says too little to draw it."""
+        return self.sheet.frame is not None and not self.crossed_axes
 
     @cached_property
     def has_cover(self) -> bool:
@@ -223,6 +247,15 @@ class Measures:
     def arm_out(self) -> float:
         return self.arm_in + ARM_WIDTH
 
+    @cached_property
+    def right_end(self) -> float:
+        """How far the section reaches to the gear side."""
+        if self.sheet.handle and self.has_cover:
+            return self.arm_out + 1.0 + KNOB_LENGTH
+        if self.crossed_axes:
+            return self.end_on_centre + self.main_pitch + self.module + 3.0
+        return max(self.shaft_ends[1], self.plate_out) + (KNOB_LENGTH if self.sheet.handle else 4.0)
+
     # --- frame -----------------------------------------------------------------------------------
 
     @cached_property
@@ -239,6 +272,21 @@ class Measures:
         if self.sheet.level_wind:
             return self.worm_axis - self.worm_radius - 2.5
         return -(self.rim + RIM_ROOM + 2 * self.pillar_radius)
+
+    @cached_property
+    def cog_radii(self) -> tuple[tuple[float, float], ...]:
+        """Driver and driven radius of each pair of cogs; their module is what makes them span the way up."""
+        if not self.sheet.level_wind:
+            return ()
+        cogs = self.sheet.level_wind.cogs
+        module = -2 * self.worm_axis / sum(a + b for a, b in cogs)
+        return tuple((module * a / 2, module * b / 2) for a, b in cogs)
+
+    @cached_property
+    def cog_faces(self) -> tuple[float, float]:
+        """The cogs stand on the end of the spool's shaft, outside its off-side bearing."""
+        left = self.shaft_ends[0] + 0.6
+        return left, left + COG_WIDTH
 
     @cached_property
     def pillar_radius(self) -> float:

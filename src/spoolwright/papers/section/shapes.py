@@ -15,7 +15,7 @@ Box = tuple[float, float, float, float]
 
 @dataclass(frozen=True)
 class Outline:
-    """A polygon or an open line. `cut` is the hatch of cut metal, `wash` colour alone (a shaft is not cut)."""
+    """A polygon or an open line. `cut` is the hatch of cut metal, `wash` colour alone, for a shaft."""
 
     points: tuple[Point, ...]
     cut: str = ""
@@ -43,7 +43,8 @@ Shape = Outline | Round
 class Part:
     """One part that can be touched: its key, its full title, the short name on the leader, its shapes.
 
-    `mark` is where the leader touches it; `side` on which side of the drawing its name stands.
+    `mark` is where the leader touches it; `side` on which side of the drawing its name stands. The name of a
+    `minor` part is left out on a narrow sheet.
     """
 
     key: str
@@ -52,6 +53,7 @@ class Part:
     shapes: tuple[Shape, ...]
     mark: Point
     side: str = "above"
+    minor: bool = False
 
 
 def rectangle(left: float, top: float, right: float, bottom: float, **look: object) -> Outline:
@@ -61,7 +63,7 @@ def rectangle(left: float, top: float, right: float, bottom: float, **look: obje
 
 
 def halves(points: Sequence[Point], axis: float = 0.0, **look: object) -> tuple[Outline, Outline]:
-    """A profile above the axis, given as (x, radius), and its mirror below: the two cut halves of a round part."""
+    """The two cut halves of a round part: a profile of (x, radius) above the axis, and its mirror below."""
     upper = tuple((x, axis - radius) for x, radius in points)
     lower = tuple((x, axis + radius) for x, radius in points)
     return Outline(upper, **look), Outline(lower, **look)  # type: ignore[arg-type]

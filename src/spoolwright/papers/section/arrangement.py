@@ -1,0 +1,172 @@
+"""Lays the section out on its sheet: the reel, the stack pulled apart, and their names on leaders."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+
+from spoolwright.papers.section import drive, frame, leaders, level_wind, spool, stack
+from spoolwright.papers.section.leaders import Name, Placed, Zone
+from spoolwright.papers.section.measures import MM, Measures, spring_room
+from spoolwright.papers.section.pen import View, wrapped
+from spoolwright.papers.section.shapes import Box, Outline, Part, Point, box_of
+
+MARGIN = 10.0
+STACK_GAP = 3.6
+"""Gap between two members of a stack beside the reel, mm; a stack below it fills the sheet's width."""
+BETWEEN = 9.0
+"""Room between the reel and the stack beside it, mm."""
+RING = (9.0, 22.0)
+"""Least and greatest radius of the ring round a finding, drawing units."""
+
+
+@dataclass(frozen=True)
+class SheetSize:
+    """A sheet to draw on, in drawing units: its width, the height of lettering, the tallest reel.
+
+    `beside` sets the stack beside the reel, else below it.
+    """
+
+    width: float
+    lettering: float
+    tallest: float
+    beside: bool
+
+
+SIZES = {
+    "narrow": SheetSize(390.0, 12.0, 460.0, beside=False),
+    "wide": SheetSize(1240.0, 15.0, 620.0, beside=True),
+    "paper": SheetSize(1000.0, 15.5, 520.0, beside=True),
+}
+
+
+@dataclass(frozen=True)
+class Group:
+    """Parts drawn in one view: the reel, or its stack; with centre lines, and names above and below."""
+
+    view: View
+    parts: tuple[Part, ...]
+    lines: tuple[Outline, ...]
+    zones: tuple[tuple[Zone, tuple[Placed, ...]], ...]
+    rings: tuple[tuple[Point, float], ...] = ()
+
+    @property
+    def extent(self) -> tuple[float, float]:
+        """Top and bottom of the group with its names."""
+        top, bottom = _reach(self.view, self.parts)
+        for zone, placed in self.zones:
+            room = leaders.height(placed, zone)
+            top = min(top, zone.edge - room) if zone.direction < 0 else top
+            bottom = max(bottom, zone.edge + room) if zone.direction > 0 else bottom
+        return top, bottom
+
+
+def reel_parts(m: Measures, level: float) -> list[Part]:
+    """All parts of the reel in the order of drawing."""
+    found: list[Part | None] = []
+    if m.has_plates:
+        found += [frame.plates(m), frame.pillars(m), frame.foot(m)]
+    if m.has_plates and m.has_cover:
+        found += [frame.off_cover(m), frame.gear_cover(m), frame.cast_cap(m)]
+    found += [spool.line_fill(m, level), spool.spool(m), spool.shaft(m)]
+    found += [frame.brakes(m), level_wind.worm(m), level_wind.cogs(m), *_drive_parts(m)]
+    found += spool.spool_bearings(m)
+    return [part for part in found if part is not None]
+
+
+def _drive_parts(m: Measures) -> list[Part | None]:
+    if m.crossed_axes and m.sheet.gears:
+        return [drive.gear_seen_end_on(m)]
+    if not m.has_cover:
+        return [drive.handle(m)]
+    parts: list[Part | None] = [drive.pinion(m), drive.main_gear(m), *stack.in_place(m)]
+    if not m.stack_on_spool:
+        parts += [drive.springs(m), drive.star(m)]
+    return [*parts, drive.drive_shaft(m), drive.roller_clutch(m), *drive.drive_bearings(m), drive.handle(m)]
+
+
+def stack_length(m: Measures) -> float:
+    """Length of the stack pulled apart beside the reel, mm."""
+    if not m.sheet.drag:
+        return 0.0
+    metal = sum(w.thickness * MM for w in m.stack) + spring_room(m.sheet)
+    return metal + len(m.stack) * STACK_GAP + 4.0
+
+
+def reel_group(
+    m: Measures,
+    parts: Sequence[Part],
+    view: View,
+    room: tuple[float, float],
+    size: SheetSize,
+    said: dict[str, str],
+) -> Group:
+    """The reel with names above and below between `room` (left and right end of the rows)."""
+    lines = [spool.spool_axis(m, max(m.right_end - 20, m.shaft_ends[1] + 4))]
+    if m.has_cover:
+        lines.append(drive.drive_axis(m))
+    return _named(Group(view, tuple(parts), tuple(lines), ()), room, size, said)
+
+
+def stack_group(
+    m: Measures,
+    view: View,
+    axis: float,
+    length: float,
+    room: tuple[float, float],
+    size: SheetSize,
+    said: dict[str, str],
+) -> tuple[Group, int] | None:
+    """The stack pulled apart with its names, and the number of its slipping pairs."""
+    apart = stack.pulled_apart(m, axis, length)
+    if apart is None:
+        return None
+    group = Group(view, apart.parts, (apart.line, *apart.slips), ())
+    return _named(group, room, size, said), apart.pairs
+
+
+def _named(group: Group, room: tuple[float, float], size: SheetSize, said: dict[str, str]) -> Group:
+    top, bottom = _reach(group.view, group.parts)
+    zones, rings = [], []
+    for direction, side, edge in ((-1, "above", top - 8), (1, "below", bottom + 8)):
+        zone = Zone(edge, direction, room[0], room[1], size.lettering)
+        names = []
+        for part in (p for p in group.parts if p.side == side and _is_named(p, size, said)):
+            name, ring = _name(part, group.view, direction, size, said)
+            names.append(name)
+            rings += [ring] if ring else []
+        zones.append((zone, tuple(leaders.place(_spread(names), zone))))
+    return replace(group, zones=tuple(zones), rings=tuple(rings))
+
+
+def _is_named(part: Part, size: SheetSize, said: dict[str, str]) -> bool:
+    return part.key in said or bool(part.name and (size.beside or not part.minor))
+
+
+def _name(
+    part: Part, view: View, direction: int, size: SheetSize, said: dict[str, str]
+) -> tuple[Name, tuple[Point, float] | None]:
+    mark = view.point(part.mark)
+    if part.key not in said:
+        return Name(part.key, (part.name,), mark, mark[0]), None
+    left, top, right, bottom = view.box(box_of(part.shapes))
+    radius = min(max(((right - left) ** 2 + (bottom - top) ** 2) ** 0.5 / 2, RING[0]), RING[1])
+    words = f"{part.name or part.title}: {said[part.key]}"
+    lines = wrapped(words, size.lettering, 15 * size.lettering)
+    start = (mark[0], mark[1] + direction * radius)
+    return Name(part.key, lines, start, mark[0], finding=True), (mark, radius)
+
+
+def _spread(names: Iterable[Name]) -> list[Name]:
+    """Columns of the leaders pushed apart so that no two run on one another."""
+    ordered = sorted(names, key=lambda name: (name.mark[0], name.key))
+    spread: list[Name] = []
+    for name in ordered:
+        least = spread[-1].column + leaders.APART if spread else name.column
+        spread.append(replace(name, column=max(name.column, least)))
+    return spread
+
+
+def _reach(view: View, parts: Iterable[Part]) -> tuple[float, float]:
+    boxes: list[Box] = [view.box(box_of(part.shapes)) for part in parts]
+    return min(b[1] for b in boxes), max(b[3] for b in boxes)
