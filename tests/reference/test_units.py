@@ -15,7 +15,9 @@ NIST = "NIST Special Publication 811, appendix B.8, factors listed alphabeticall
 MEMORY = "from memory"
 
 
-def printed(text: str, dimension: str, value: float, digits: int, source: str = NIST, how: str = MEMORY):
+def printed(
+    text: str, dimension: str, value: float, digits: int, source: str = NIST, how: str = MEMORY
+) -> Published:
     """A factor as printed, within half of its last digit; `digits` of them are significant."""
     within = (
         0.5 * 10.0 ** (len(str(int(value))) - digits) if value >= 1 else 0.5 * value * 10.0 ** (1 - digits)
@@ -172,6 +174,7 @@ def library() -> pint.UnitRegistry:
 def test_every_unit_of_the_table_agrees_with_the_units_library(
     library: pint.UnitRegistry, dimension: str, unit: str, number: float
 ) -> None:
+    """Source: the units library pint 0.25, whose own table is independent of ours."""
     si = DIMENSIONS[dimension].si
     typed = "38" if DIMENSIONS[dimension].whole else f"{number}"
     theirs = library.Quantity(float(typed), in_pint(dimension, unit)).to(SI_IN_PINT.get(si, si)).magnitude

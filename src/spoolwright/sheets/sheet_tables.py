@@ -46,7 +46,8 @@ YesNo = Annotated[bool, Field(strict=True, description="true or false, without q
 class Table(BaseModel):
     """Frozen, and a key that is not known is refused rather than forgotten."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
+    # Built when the first sheet is read: a verb that reads none should not wait for it.
+    model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False, defer_build=True)
 
 
 class Reel(Table):

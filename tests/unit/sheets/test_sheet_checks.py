@@ -104,6 +104,23 @@ def test_a_drag_on_the_gear_needs_a_gear() -> None:
     assert [fault.where for fault in faults_of(text[:start] + text[end:])] == ["drag.acts_on"]
 
 
+def test_a_low_profile_multiplier_is_described_like_a_round_one() -> None:
+    text = changed(('kind = "round multiplier"', 'kind = "low-profile multiplier"'))
+    assert reel_sheet.read(text).reel.kind == "low-profile multiplier"
+
+
+def test_a_fixed_spool_reel_has_its_drag_on_the_spool_and_a_knob() -> None:
+    text = changed(
+        ('kind = "round multiplier"', 'kind = "fixed spool"'),
+        ('acts_on = "main gear"', 'acts_on = "spool"'),
+        ('control = "star"', 'control = "knob"'),
+        ('turns_with = "gear"', 'turns_with = "spool"'),
+        ('borne = "both ends"', 'borne = "one end"'),
+    )
+    sheet = reel_sheet.read(text)
+    assert (sheet.drag_ratio, sheet.gear_ratio) == (1.0, pytest.approx(50 / 12))
+
+
 @pytest.mark.parametrize("kind", ["round multiplier", "low-profile multiplier", "fixed spool", "lever drag"])
 def test_every_kind_but_fly_is_asked_for_its_gears(kind: str) -> None:
     text = changed(('kind = "round multiplier"', f'kind = "{kind}"'))
