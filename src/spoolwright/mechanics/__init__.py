@@ -2,24 +2,34 @@
 
 from spoolwright.mechanics import (
     arguments,
+    beams,
     clutch,
     coastdown,
+    gears,
+    heat,
     line,
     lubricant,
     rolling,
     spool,
     springs,
     threads,
+    wear,
+    winding,
 )
 
 __all__ = [
     "arguments",
+    "beams",
     "clutch",
     "coastdown",
+    "gears",
+    "heat",
     "line",
     "lubricant",
     "rolling",
     "spool",
     "springs",
     "threads",
+    "wear",
+    "winding",
 ]

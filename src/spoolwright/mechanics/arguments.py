@@ -64,6 +64,11 @@ def from_up_to_below(low: float, high: float, **values: Number) -> None:
     _hold(values, lambda v: (v >= low) & (v < high), f"{low:g} or more and below {high:g}")
 
 
+def from_up(low: float, **values: Number) -> None:
+    """Refuse every named value that is not `low` or more and finite."""
+    _hold(values, lambda v: (v >= low) & (v < math.inf), f"{low:g} or more and finite")
+
+
 def less(name: str, value: Number, limit_name: str, limit: Number) -> None:
     """Refuse `value` unless it is below `limit`, element by element."""
     held = value < limit

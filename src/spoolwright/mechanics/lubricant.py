@@ -57,8 +57,8 @@ def viscosity_at(temperature: Number, viscosity_40: Number, viscosity_100: Numbe
     >>> round(viscosity_at(333.15, 68e-6, 8.7e-6) * 1e6, 1)
     28.7
     """
-    arguments.positive(temperature=temperature, viscosity_40=viscosity_40, viscosity_100=viscosity_100)
-    arguments.at_least("viscosity_100", viscosity_100, "the lowest of the standard", THINNEST * CST)
+    arguments.positive(temperature=temperature, viscosity_40=viscosity_40)
+    arguments.from_up(THINNEST * CST, viscosity_100=viscosity_100)
     arguments.less("viscosity_100", viscosity_100, "viscosity_40", viscosity_40)
     high, low = _walther(viscosity_40 / CST), _walther(viscosity_100 / CST)
     part = np.log(temperature / T40) / np.log(T100 / T40)
@@ -113,8 +113,8 @@ def viscosity_index(viscosity_40: Number, viscosity_100: Number) -> Number:
     >>> round(viscosity_index(22.83e-6, 5.05e-6))
     156
     """
-    arguments.positive(viscosity_40=viscosity_40, viscosity_100=viscosity_100)
-    arguments.at_least("viscosity_100", viscosity_100, "2e-06, the lowest of the table", 2 * CST)
+    arguments.positive(viscosity_40=viscosity_40)
+    arguments.from_up(2 * CST, viscosity_100=viscosity_100)
     arguments.less("viscosity_100", viscosity_100, "viscosity_40", viscosity_40)
     u, y = np.asarray(viscosity_40) / CST, np.asarray(viscosity_100) / CST
     beyond = y > table.Y[-1]

@@ -1,4 +1,4 @@
-"""Ball bearings: what turning one costs, and the rates at which a damaged one ticks."""
+"""Ball bearings: how long one lasts, what turning it costs, and the rates at which a damaged one ticks."""
 
 from __future__ import annotations
 
@@ -16,6 +16,13 @@ SLOW = 2000.0
 """Speed times viscosity [rpm mm2/s] below which oil drag no longer falls."""
 
 
+# ISO 281 table 3, single-row deep groove, normal clearance: f0 Fa / C0, then e and Y.
+_RELATIVE_AXIAL = (0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89)
+_E = (0.19, 0.22, 0.26, 0.28, 0.30, 0.34, 0.38, 0.42, 0.44)
+_Y = (2.30, 1.99, 1.71, 1.55, 1.45, 1.31, 1.15, 1.04, 1.00)
+_X = 0.56
+
+
 class DefectFrequencies(TypedDict):
     """Rates of a bearing's knocks, all in Hz."""
 
@@ -23,6 +30,183 @@ class DefectFrequencies(TypedDict):
     inner: Number
     ball: Number
     cage: Number
+
+
+def equivalent_load(radial: Number, axial: Number, static_rating: Number, f0: Number = 12.3) -> Number:
+    """Radial load that would tire a deep-groove ball bearing as its radial and axial loads do together.
+
+    Parameters
+    ----------
+    radial : Number
+        Radial load [N], zero or more.
+    axial : Number
+        Axial load [N], zero or more.
+    static_rating : Number
+        Static load rating C0 [N], above zero.
+    f0 : Number
+        Calculation factor of the bearing's inside [-], above zero: about 12 for miniature sizes, 14 for
+        6208; the maker's catalogue has it.
+
+    Returns
+    -------
+    Number
+        Equivalent dynamic load [N], broadcast shape of the inputs, never below radial.
+
+    Raises
+    ------
+    ValueError
+        A value outside its range.
+
+    Notes
+    -----
+    P = Fr where Fa / Fr is e or less, else 0.56 Fr + Y Fa; e and Y from the table at f0 Fa / C0, linear
+    between rows, held at the ends. Where the second falls below Fr by the table's rounding, Fr stands.
+
+    Source
+    ------
+    ISO 281:2007, table 3, normal clearance (table opened in two bearing handbooks).
+
+    Examples
+    --------
+    >>> round(equivalent_load(500.0, 400.0, 4450.0))
+    891
+    """
+    arguments.not_negative(radial=radial, axial=axial)
+    arguments.positive(static_rating=static_rating, f0=f0)
+    place = f0 * axial / static_rating
+    limit, factor = np.interp(place, _RELATIVE_AXIAL, _E), np.interp(place, _RELATIVE_AXIAL, _Y)
+    together = np.maximum(radial, _X * radial + factor * axial)
+    return arguments.plain(np.where(axial > limit * radial, together, radial))
+
+
+def rating_life(dynamic_rating: Number, load: Number, exponent: Number = 3.0) -> Number:
+    """Turns that nine of ten bearings outlive.
+
+    Parameters
+    ----------
+    dynamic_rating : Number
+        Dynamic load rating C [N], above zero.
+    load : Number
+        Equivalent dynamic load P [N], above zero.
+    exponent : Number
+        3 for balls, 10/3 for rollers [-], above zero.
+
+    Returns
+    -------
+    Number
+        Basic rating life [10^6 revolutions], broadcast shape of the inputs.
+
+    Raises
+    ------
+    ValueError
+        A value that is not above zero and finite.
+
+    Notes
+    -----
+    L10 = (C / P)^p. Fatigue only: in a reel, salt and dirt end a bearing long before.
+
+    Source
+    ------
+    ISO 281:2007, basic rating life (from memory); worked examples of three handbooks opened.
+
+    Examples
+    --------
+    >>> round(rating_life(630.0, 63.0))
+    1000
+    """
+    arguments.positive(dynamic_rating=dynamic_rating, load=load, exponent=exponent)
+    return arguments.plain((dynamic_rating / load) ** exponent)
+
+
+def reference_viscosity(speed_rpm: Number, pitch_diameter: Number) -> Number:
+    """Viscosity that a bearing's oil needs at running temperature for a full film.
+
+    Parameters
+    ----------
+    speed_rpm : Number
+        Speed [rpm], above zero.
+    pitch_diameter : Number
+        Diameter of the circle of ball centres, or the mean of bore and outside [m], above zero.
+
+    Returns
+    -------
+    Number
+        Reference kinematic viscosity [m^2/s], broadcast shape of the inputs.
+
+    Raises
+    ------
+    ValueError
+        A value that is not above zero and finite.
+
+    Notes
+    -----
+    In mm2/s with Dpw in mm: 45000 n^-0.83 Dpw^-0.5 below 1000 rpm, 4500 n^-0.5 Dpw^-0.5 from there on. Charts
+    in some catalogues lie 12 to 19 % below the equation; the equation stands.
+
+    Source
+    ------
+    ISO 281:2007, reference kinematic viscosity (equation opened in a bearing handbook).
+
+    Examples
+    --------
+    >>> round(reference_viscosity(2000.0, 0.015) * 1e6, 2)
+    25.98
+    """
+    arguments.positive(speed_rpm=speed_rpm, pitch_diameter=pitch_diameter)
+    slow, fast = 45000.0 * speed_rpm**-0.83, 4500.0 * speed_rpm**-0.5
+    centistokes = np.where(np.less(speed_rpm, 1000.0), slow, fast) / np.sqrt(pitch_diameter * 1e3)
+    return arguments.plain(centistokes * CST)
+
+
+def life_factor_iso(kappa: Number, contamination: Number, fatigue_limit: Number, load: Number) -> Number:
+    """Factor by which oil film and dirt lengthen or shorten the life of a radial ball bearing.
+
+    Parameters
+    ----------
+    kappa : Number
+        Viscosity over reference viscosity [-], 0.1 or more; above 4 it counts as 4.
+    contamination : Number
+        Contamination factor eC [-], zero (filthy) to 1 (clean).
+    fatigue_limit : Number
+        Fatigue load limit Cu [N], above zero; about C0 / 22 for ball bearings.
+    load : Number
+        Equivalent dynamic load P [N], above zero.
+
+    Returns
+    -------
+    Number
+        Life modification factor [-], 0.1 to 50, broadcast shape of the inputs.
+
+    Raises
+    ------
+    ValueError
+        A value outside its range; the standard says nothing below a kappa of 0.1.
+
+    Notes
+    -----
+    0.1 [1 - (2.5671 - A / kappa^B)^0.83 (eC Cu / P)^(1/3)]^-9.3 with A, B = 2.2649, 0.054381 below kappa 0.4;
+    1.9987, 0.19087 below 1; 1.9987, 0.071739 from 1; at most 50.
+
+    Source
+    ------
+    ISO 281:2007, eqs 31 to 33 (from memory; part of the coefficients opened in a public program, whose
+    0.053481 is a slip for 0.054381: only that joins the branches at 0.4).
+
+    Examples
+    --------
+    >>> round(life_factor_iso(2.0, 0.5, 10.0, 100.0), 2)
+    1.7
+    """
+    arguments.from_up(0.1, kappa=kappa)
+    arguments.positive(fatigue_limit=fatigue_limit, load=load)
+    arguments.between(0.0, 1.0, contamination=contamination)
+    film = np.minimum(kappa, 4.0)
+    thin, middling = film < 0.4, film < 1.0
+    a = np.where(thin, 2.2649, 1.9987)
+    b = np.where(thin, 0.054381, np.where(middling, 0.19087, 0.071739))
+    relief = (2.5671 - a * film**-b) ** 0.83 * np.cbrt(contamination * fatigue_limit / load)
+    left = np.maximum(1 - relief, 0.1)  # far past the cap of 50, and safe from a negative base
+    return arguments.plain(np.minimum(0.1 * left**-9.3, 50.0))
 
 
 def friction_torque(

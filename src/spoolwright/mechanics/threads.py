@@ -136,7 +136,8 @@ def _torque_per_force(
     arguments.positive(pitch=lead, pitch_diameter=mean_diameter)
     arguments.not_negative(thread_friction=friction, bearing_radius=radius, bearing_friction=collar)
     arguments.from_up_to_below(0.0, pi / 2, flank_angle=flank)
-    wedged = friction / arguments.plain(np.cos(flank))
+    cosine = arguments.plain(np.cos(flank))
     around = pi * mean_diameter
-    arguments.less("thread_friction", wedged * lead / around, "the limit where the thread locks", 1.0)
+    arguments.less("thread_friction", friction, "the value at which the thread locks", around * cosine / lead)
+    wedged = friction / cosine
     return mean_diameter / 2 * (lead + wedged * around) / (around - wedged * lead) + collar * radius

@@ -59,6 +59,12 @@ def test_ranges_with_their_ends() -> None:
         arguments.from_up_to_below(0.0, 1.0, angle=1.0)
 
 
+def test_from_a_value_up() -> None:
+    arguments.from_up(0.1, kappa=0.1)
+    with pytest.raises(ValueError, match="kappa must be 0.1 or more and finite; came nan"):
+        arguments.from_up(0.1, kappa=math.nan)
+
+
 def test_two_values_against_each_other_name_both() -> None:
     with pytest.raises(ValueError, match=r"inner must be less than outer; came 3 with outer 2 at element 1"):
         arguments.less("inner", np.array([1.0, 3.0]), "outer", 2.0)

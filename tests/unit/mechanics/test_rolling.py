@@ -41,9 +41,51 @@ def test_the_four_rates_scale_with_speed() -> None:
         assert two[place] == pytest.approx(2 * one[place])  # type: ignore[literal-required]
 
 
+# kappa, eC Cu / P and the factor: arithmetic on the standard's equations in the collection of references.
+FACTORS = [(0.2, 0.05, 0.1647), (0.5, 0.1, 0.52948), (2.0, 0.1, 4.2016), (4.0, 1.0, 50.0)]
+
+
+@pytest.mark.parametrize(("kappa", "dirt", "factor"), FACTORS)
+def test_life_factor_worked_by_hand(kappa: float, dirt: float, factor: float) -> None:
+    assert rolling.life_factor_iso(kappa, dirt, 25.0, 25.0) == pytest.approx(factor, rel=1e-3)
+
+
+def test_a_pure_radial_load_is_its_own_equivalent() -> None:
+    assert rolling.equivalent_load(50.0, 0.0, 218.0) == 50.0
+    assert rolling.equivalent_load(0.0, 0.0, 218.0) == 0.0
+
+
+def test_the_equivalent_load_never_falls_as_the_thrust_grows() -> None:
+    load = rolling.equivalent_load(50.0, np.linspace(0, 120, 2000), 218.0)
+    assert np.all(np.diff(load) >= 0)
+
+
+def test_half_the_load_is_eight_lives() -> None:
+    assert rolling.rating_life(630.0, 31.5) == pytest.approx(8 * rolling.rating_life(630.0, 63.0))
+
+
+def test_faster_and_larger_bearings_make_do_with_thinner_oil() -> None:
+    assert np.all(np.diff(rolling.reference_viscosity(np.geomspace(10, 20000, 200), 0.0065)) < 0)
+    assert np.all(np.diff(rolling.reference_viscosity(2000.0, np.linspace(0.004, 0.02, 50))) < 0)
+
+
 @pytest.mark.parametrize(
     ("call", "named"),
     [
+        (lambda: rolling.equivalent_load(-1.0, 1.0, 218.0), "radial must be zero or more"),
+        (lambda: rolling.equivalent_load(1.0, float("nan"), 218.0), "axial must be zero or more"),
+        (lambda: rolling.equivalent_load(1.0, 1.0, 0.0), "static_rating must be above zero"),
+        (lambda: rolling.equivalent_load(1.0, 1.0, 218.0, 0.0), "f0 must be above zero"),
+        (lambda: rolling.rating_life(630.0, 0.0), "load must be above zero"),
+        (lambda: rolling.rating_life(-1.0, 63.0), "dynamic_rating must be above zero"),
+        (lambda: rolling.reference_viscosity(0.0, 0.01), "speed_rpm must be above zero"),
+        (lambda: rolling.reference_viscosity(10.0, -0.01), "pitch_diameter must be above zero"),
+        (
+            lambda: rolling.life_factor_iso(0.05, 0.5, 10.0, 100.0),
+            "kappa must be 0.1 or more and finite; came 0.05",
+        ),
+        (lambda: rolling.life_factor_iso(1.0, 1.2, 10.0, 100.0), "contamination must be between 0 and 1"),
+        (lambda: rolling.life_factor_iso(1.0, 0.5, 0.0, 100.0), "fatigue_limit must be above zero"),
         (lambda: rolling.friction_torque(-1.0, 2e-5, 0.01, 0.0, 1.0, 0.0), "speed_rpm must be zero or more"),
         (lambda: rolling.friction_torque(1.0, -2e-5, 0.01, 0.0, 1.0, 0.0), "viscosity must be zero or more"),
         (lambda: rolling.friction_torque(1.0, 2e-5, 0.0, 0.0, 1.0, 0.0), "pitch_diameter must be above zero"),

@@ -40,7 +40,7 @@ def test_metric_flanks_unless_said_otherwise() -> None:
         ({"bearing_friction": -0.2}, "bearing_friction must be zero or more"),
         (
             {"pitch": 0.05, "thread_friction": 0.5},
-            "thread_friction must be less than the limit where the thread",
+            "thread_friction must be less than the value at which",
         ),
     ],
 )

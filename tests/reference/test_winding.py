@@ -1,0 +1,117 @@
+"""Line wound tight: thin-ring statics, the isotropic limit, and rings put on one by one."""
+
+from __future__ import annotations
+
+from math import log, pi
+
+import numpy as np
+import pytest
+from scipy.integrate import quad
+
+from spoolwright.mechanics import winding
+from tests.reference.published import Published, each
+
+HUB, PACK = 0.010, 0.015
+LAY = (10.0, 0.25e-3, 0.25e-3)
+STRESS = 10.0 / (0.25e-3 * 0.25e-3)
+
+CHECKS = [
+    Published(
+        "rings as springs, stiffness alike both ways, MPa",
+        lambda: winding.hub_pressure(*LAY, HUB, PACK) / 1e6,
+        77.67,
+        0.08,
+        "collection of references, mechanics: model of 400 rings joined by springs",
+        "independent numerical method of the collection (0.1 % for 400 rings)",
+    ),
+    Published(
+        "rings as springs, stiffness ratio 25, MPa",
+        lambda: winding.hub_pressure(*LAY, HUB, PACK, 5.0) / 1e6,
+        49.31,
+        0.1,
+        "collection of references, mechanics: model of 400 rings joined by springs",
+        "independent numerical method of the collection (0.2 % for 400 rings)",
+    ),
+    Published(
+        "flange force of a rule for winch drums, N",
+        lambda: winding.flange_force(1.75 * 10.0 / (0.25e-3 * HUB), HUB, PACK),
+        427.61,
+        0.02,
+        "collection of references, mechanics: flange rule of DNV 2.22 integrated",
+        "from memory; integrated numerically by the collection",
+    ),
+]
+
+
+@each(CHECKS)
+def test_printed(check: Published) -> None:
+    check.agrees()
+
+
+def test_one_thin_layer_is_the_thin_ring() -> None:
+    """p = S / (P R) for a first layer (statics of a thin ring, the anchor of wire-wound pipes)."""
+    thin = 1e-7
+    got = winding.hub_pressure(10.0, 0.25e-3, thin, HUB, HUB + thin)
+    assert got == pytest.approx(10.0 / (0.25e-3 * HUB), rel=2e-5)
+
+
+@pytest.mark.parametrize("ratio", [1.05, 1.5, 3.0])
+def test_isotropic_limit(ratio: float) -> None:
+    """s0 ln(((b/a)^2 + 1) / 2) (Altmann 1968, from memory)."""
+    got = winding.hub_pressure(*LAY, HUB, HUB * ratio)
+    assert got == pytest.approx(STRESS * log((ratio**2 + 1) / 2), rel=1e-12)
+
+
+@pytest.mark.parametrize("anisotropy", [0.5, 1.0, 2.0, 7.0, 20.0, 100.0])
+@pytest.mark.parametrize("ratio", [1.01, 1.5, 4.0])
+def test_rivals_panels_and_adaptive_quadrature(anisotropy: float, ratio: float) -> None:
+    integral = quad(
+        lambda x: 2 / (x**anisotropy + x**-anisotropy), 1, ratio, epsabs=0, epsrel=1e-12, limit=500
+    )[0]
+    assert winding.hub_pressure(*LAY, HUB, HUB * ratio, anisotropy) == pytest.approx(
+        STRESS * integral, rel=1e-10
+    )
+
+
+def wound_ring_by_ring(anisotropy: float, ratio: float, rings: int) -> float:
+    """Each new ring's pressure is passed inward through the rings below, solved by small steps.
+
+    r^2 u'' + r u' - n^2 u = 0 between a hub that holds u = 0 and a surface under pressure; radial stress is
+    u' (radial modulus 1, no sideways squeeze). Central differences on a grid even in log r.
+    """
+    total = 0.0
+    edges = np.linspace(1.0, ratio, rings + 1)
+    for inner, outer in zip(edges[:-1], edges[1:], strict=True):
+        radius = (inner + outer) / 2
+        pressure = (outer - inner) / radius
+        n = 400
+        h = np.log(radius) / n
+        main = np.full(n, 2 + (anisotropy * h) ** 2)
+        upper = np.full(n - 1, -1.0)
+        lower = upper.copy()
+        right = np.zeros(n)
+        # surface: du/dr = -p, so du/dlog r = -p r, taken with a ghost point
+        lower[-1] = -2.0
+        right[-1] = -2 * h * pressure * radius
+        matrix = np.diag(main) + np.diag(upper, 1) + np.diag(lower, -1)
+        u = np.linalg.solve(matrix, right)
+        total += -(4 * u[0] - u[1]) / (2 * h)  # slope at the hub, where u = 0
+    return total
+
+
+@pytest.mark.parametrize("anisotropy", [1.0, 3.0, 5.0])
+def test_rivals_closed_form_and_rings_put_on_one_by_one(anisotropy: float) -> None:
+    rings = wound_ring_by_ring(anisotropy, 1.5, 40)
+    assert winding.hub_pressure(*LAY, HUB, PACK, anisotropy) / STRESS == pytest.approx(rings, rel=2e-3)
+
+
+def test_softer_packs_press_less_and_more_layers_press_more() -> None:
+    ratio = np.linspace(1.0, 3.0, 40)
+    assert np.all(np.diff(winding.hub_pressure(*LAY, HUB, HUB * ratio, 3.0)) > 0)
+    assert np.all(np.diff(winding.hub_pressure(*LAY, HUB, PACK, np.array([0.5, 1, 2, 5, 10, 20]))) < 0)
+
+
+def test_the_flange_rule_is_the_integral_of_a_falling_pressure() -> None:
+    peak = 7e6 / 3
+    integral = quad(lambda r: 2 * pi * r * peak * (PACK - r) / (PACK - HUB), HUB, PACK)[0]
+    assert winding.flange_force(7e6, HUB, PACK) == pytest.approx(integral, rel=1e-12)
