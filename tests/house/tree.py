@@ -10,12 +10,19 @@ SOURCE = ROOT / "src" / "spoolwright"
 Function = ast.FunctionDef | ast.AsyncFunctionDef
 
 
+NOT_OURS = {".git", ".venv", "shop-data", "build", "test-results", "staticfiles", "__pycache__"}
+
+
 @cache
 def tracked() -> tuple[Path, ...]:
-    """Every file that is or would be committed."""
-    asked = ["git", "ls-files", "--cached", "--others", "--exclude-standard", "-z"]
-    told = subprocess.run(asked, cwd=ROOT, capture_output=True, text=True, check=True).stdout
-    return tuple(path for name in sorted(set(told.split("\0"))) if name and (path := ROOT / name).is_file())
+    """Every file that is or would be committed; in an unpacked archive, every file that is not made here."""
+    asked = ["git", "-c", f"safe.directory={ROOT}", "ls-files", "-co", "--exclude-standard", "-z"]
+    if (ROOT / ".git").exists():
+        told = subprocess.run(asked, cwd=ROOT, capture_output=True, text=True, check=True).stdout
+        names = sorted(set(filter(None, told.split("\0"))))
+        return tuple(path for name in names if (path := ROOT / name).is_file())
+    found = (path for path in sorted(ROOT.rglob("*")) if path.is_file())
+    return tuple(path for path in found if not NOT_OURS & set(path.relative_to(ROOT).parts))
 
 
 def python_files(*below: str) -> list[Path]:
