@@ -11,7 +11,9 @@ from tests.house.tree import ROOT, functions, parsed, place, python_files, short
 
 REFERENCE = python_files("tests/reference")
 SAYS_WHERE = re.compile(
-    r"source|opened|from memory|recalled|common practice|published|invented sums|rival", re.IGNORECASE
+    r"source|opened|from memory|recalled|common practice|published|invented sums|rival"
+    r"|any [a-z ]*text\b|by definition|\(definition\)|kinematics|arithmetic on",
+    re.IGNORECASE,
 )
 STEP_ASIDE = {"skip", "skipif", "xfail", "importorskip"}
 
