@@ -39,5 +39,9 @@ def promise_date(
     diary.visit.promised_p50, diary.visit.promised_p90 = p50, p90
     diary.visit.version += 1
     diary.visit.save(update_fields=["promised_p50", "promised_p90", "version"])
-    said = f"Promised: likely by {p50:%d.%m.%Y}, almost surely by {p90:%d.%m.%Y}."
+    said = f"Promised: likely by {_day(p50)}, almost surely by {_day(p90)}."
     return diary.write("word", words=f"{said} {words}".strip())
+
+
+def _day(day: date) -> str:
+    return f"{day.day} {day:%B %Y}"

@@ -6,10 +6,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from django.db.models import QuerySet
+from django.db.models import Prefetch, QuerySet
 
 from spoolwright.shop.records.attachment import EntryAttachment
 from spoolwright.shop.records.entry import Entry, Strike
+from spoolwright.shop.records.proof import ProofRow
 
 _PARTS = (
     "arrival",
@@ -25,7 +26,6 @@ _PARTS = (
     "payment",
 )
 _ROWS = (
-    "attached__attachment",
     "arrival__contents",
     "reading__values",
     "quote__options__works",
@@ -34,10 +34,12 @@ _ROWS = (
     "work__done",
     "work__parts",
     "work__lubricants",
-    "proof__rows__promise__option",
-    "proof__rows__measured__reading__entry",
-    "proof__rows__before",
     "invoice__lines",
+    Prefetch("attached", EntryAttachment.objects.select_related("attachment")),
+    Prefetch(
+        "proof__rows",
+        ProofRow.objects.select_related("promise__option", "measured__reading__entry", "before"),
+    ),
 )
 
 

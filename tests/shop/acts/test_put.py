@@ -1,0 +1,168 @@
+"""Every act: arguments by name, the hand first, nothing for a stranger, nothing half done."""
+
+from __future__ import annotations
+
+import importlib
+import inspect
+import pkgutil
+from collections.abc import Callable
+from datetime import date
+from typing import Any
+
+import pytest
+from django.db import connection
+
+from spoolwright.judgement.price import Charge
+from spoolwright.sheets import reel_sheet
+from spoolwright.shop import acts
+from spoolwright.shop.acts.add_customer import NewCustomer
+from spoolwright.shop.acts.add_reel import NewReel
+from spoolwright.shop.acts.prove import ProofPair
+from spoolwright.shop.acts.receive_parcel import ArrivingReel
+from spoolwright.shop.acts.refused import HandWasNotOurs, Refused
+from spoolwright.shop.acts.take_reading import Value
+from spoolwright.shop.acts.write_work import Done
+from spoolwright.shop.records.ink import inked_tables
+from tests import people
+from tests.shop import walk
+
+# Acts that no hand does: a link is used by somebody who is still outside.
+BY_NOBODY = {"use_sign_in_link"}
+
+
+def every_act() -> dict[str, Callable[..., Any]]:
+    """Each file of the acts that holds an act named like itself."""
+    found = {}
+    for module in pkgutil.iter_modules(acts.__path__):
+        loaded = importlib.import_module(f"spoolwright.shop.acts.{module.name}")
+        act = getattr(loaded, module.name, None)
+        if callable(act) and "hand" in inspect.signature(act).parameters and module.name != "open_diary":
+            found[module.name] = act
+    return found
+
+
+def usual(hand: Any) -> dict[str, dict[str, Any]]:
+    """For each act, arguments with which a hand of the shop would be let through."""
+    visit = walk.agreed(hand)
+    customer, reel, entry = visit.reel.customer, visit.reel, visit.entries.first()
+    quote = visit.entries.get(kind="quote").quote
+    walk.worked(hand, visit)
+    measured = walk.result(walk.read(hand, visit, "pull_full", 68.0, 0.5, "force"))
+    version = {"version": visit.__class__.objects.get(pk=visit.pk).version}
+    return {
+        "add_customer": {"name": "Jonna Fure"},
+        "add_person": {"username": "third"},
+        "add_reel": {"customer": customer, "described": "Ostrell S71"},
+        "add_sheet_version": {"toml": reel_sheet.shipped()["tarvak-52"]},
+        "attach_file": {"data": b"a", "original_name": "a"},
+        "change_customer": {"customer": customer, "to": NewCustomer("Ragna"), "version": 1},
+        "change_person": {"person": hand, "look": "dark"},
+        "change_settings": {"version": 1, "name": "Ours"},
+        "describe_reel": {
+            "reel": reel,
+            "sheet_version": walk.add_sheet_version(hand=hand, toml=reel_sheet.shipped()["tarvak-58r"]),
+            "version": 1,
+        },
+        "issue_invoice": {"visit": visit, "charges": [Charge("tier", "Common tune", 520_00)]},
+        "make_sign_in_link": {"person": hand},
+        "mark_reel": {"reel": reel, "kind": "other", "words": "a scratch"},
+        "move_reel": {"visit": visit, "to": "jig", **version},
+        "promise_date": {"visit": visit, "p50": date(2026, 3, 4), "p90": date(2026, 3, 9), **version},
+        "prove": {"visit": visit, "pairs": [ProofPair(walk.promise_of("pull_full"), measured)]},
+        "receive_parcel": {
+            "customer": NewCustomer("Jonna Fure"),
+            "reels": [ArrivingReel(reel=NewReel(described="Ostrell S71"))],
+        },
+        "record_answer": {
+            "quote": quote,
+            "option": None,
+            "who": "Ragna",
+            "channel": "letter",
+            "exact_words": "no",
+        },
+        "send_home": {"visit": visit, "mass_kg": 0.7},
+        "send_quote": {"visit": visit, "options": [walk.option()]},
+        "strike_entry": {"entry": entry, "reason": "wrong reel"},
+        "take_payment": {"visit": visit, "amount_minor": 100},
+        "take_reading": {
+            "visit": visit,
+            "values": [Value("pull_full", 68.0, "force", 0.5)],
+            "conditions": walk.PULLS,
+        },
+        "write_finding": {"visit": visit, "part": "pawl", "evidence": "worn"},
+        "write_word": {"visit": visit, "words": "hello"},
+        "write_work": {"visit": visit, "done": [Done("service", "Service")], "minutes": 1},
+    }
+
+
+def everything() -> dict[str, Any]:
+    tables = [t.name for t in inked_tables()]
+    tables += [
+        "shop_visit",
+        "shop_customer",
+        "shop_reel",
+        "shop_person",
+        "shop_numberseries",
+        "shop_findable",
+    ]
+    held = {}
+    with connection.cursor() as cursor:
+        for table in tables:
+            cursor.execute(f"SELECT * FROM {table} ORDER BY 1")
+            held[table] = cursor.fetchall()
+    return held
+
+
+@pytest.mark.django_db
+def test_nothing_for_a_stranger_and_nothing_is_left_behind(owner: Any) -> None:
+    arguments = usual(owner)
+    before = everything()
+    for name, act in every_act().items():
+        nobodies = (
+            [people.stranger()] if name in ("add_person", "make_sign_in_link") else [people.stranger(), None]
+        )
+        for nobody in nobodies:
+            with pytest.raises(HandWasNotOurs):
+                act(hand=nobody, **arguments[name])
+    assert everything() == before
+
+
+@pytest.mark.django_db
+def test_the_same_arguments_are_let_through_for_one_of_us(owner: Any) -> None:
+    """Without this the test above could pass on arguments that are refused for another reason."""
+    from django.db import transaction
+
+    arguments = usual(owner)
+    for name, act in every_act().items():
+        with transaction.atomic():
+            act(hand=owner, **arguments[name])
+            transaction.set_rollback(True)
+
+
+@pytest.mark.django_db
+def test_the_table_knows_every_act(owner: Any) -> None:
+    assert set(usual(owner)) == set(every_act())
+
+
+def test_arguments_go_by_name_and_the_hand_comes_first() -> None:
+    for name, act in every_act().items():
+        parameters = list(inspect.signature(act).parameters.values())
+        assert parameters[0].name == "hand", name
+        assert all(p.kind in (p.KEYWORD_ONLY, p.VAR_KEYWORD) for p in parameters), name
+
+
+def test_every_refusal_has_words_of_its_own_and_is_named_in_the_past() -> None:
+    refusals = [cls for cls in _all_refusals() if cls.__module__.startswith("spoolwright.shop.acts")]
+    assert len(refusals) > 35
+    past = ("Was", "Were", "Did", "Had", "Wrote")
+    assert [cls.__name__ for cls in refusals if not any(word in cls.__name__ for word in past)] == []
+
+
+def _all_refusals() -> list[type[Refused]]:
+    every_act()
+    found, waiting = [], [Refused]
+    while waiting:
+        for cls in waiting.pop().__subclasses__():
+            found.append(cls)
+            waiting.append(cls)
+    return found
