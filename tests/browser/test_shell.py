@@ -102,6 +102,8 @@ def test_a_lost_connection_keeps_the_page_and_sends_later(
     desk_page.context.set_offline(True)
     desk_page.get_by_role("button", name="Write the shop’s settings").click()
     expect(desk_page.locator(".kept-words")).to_contain_text("Not sent")
+    expect(desk_page.locator(".kept-words")).to_be_in_viewport()
+    expect(desk_page.get_by_role("button", name="Send it again")).to_be_focused()
     expect(desk_page.get_by_label("Name of the shop")).to_have_value("Kvie & Vannes")
     desk_page.context.set_offline(False)
     desk_page.get_by_role("button", name="Send it again").click()

@@ -45,24 +45,26 @@
     say(form, `What was typed here at ${hour}${day} was kept and is back in its place.`, "Clear it", () => { store.drop(nameOf(form)); form.reset(); quiet(form); });
   }
 
-  function place(form) {
-    const first = form.previousElementSibling;
-    if (first?.classList.contains("kept-words")) return first;
-    const made = document.createElement("p");
-    made.className = "kept-words";
-    made.setAttribute("role", "status");
-    form.before(made);
-    return made;
-  }
-  const quiet = (form) => { if (form.previousElementSibling?.classList.contains("kept-words")) form.previousElementSibling.remove(); };
+  /* One sentence a form: above it when it speaks of all that was typed, beside the button when sending failed. */
+  const spoken = new WeakMap();
+  const quiet = (form) => { spoken.get(form)?.remove(); spoken.delete(form); };
 
-  function say(form, words, offer, act) {
+  function say(form, words, offer, act, above = form) {
+    quiet(form);
+    const line = Object.assign(document.createElement("p"), { className: "kept-words" });
+    line.setAttribute("role", "status");
+    above.before(line);
+    spoken.set(form, line);
     const button = Object.assign(document.createElement("button"), { type: "button", className: "plain-button", textContent: offer });
     button.addEventListener("click", act);
-    place(form).replaceChildren(words + " ", button);
+    line.append(words + " ", button);
+    return button;
   }
 
-  const unsent = (form, again) => say(form, "Not sent: the house does not answer. Everything is kept here.", "Send it again", again);
+  function unsent(form, again) {
+    const above = form.querySelector(".buttons") || form;
+    say(form, "Not sent: the house does not answer. Everything is kept here.", "Send it again", again, above).focus();
+  }
 
   async function answers() {
     if (navigator.onLine === false) return false;
@@ -104,6 +106,7 @@
     const form = event.target.closest("form");
     if (form && event.detail.successful && event.detail.requestConfig.verb === "post" && forms().includes(form) && event.detail.xhr.getResponseHeader("X-Written")) { store.drop(nameOf(form)); quiet(form); }
   });
+  document.addEventListener("htmx:afterSettle", (event) => { for (const form of forms()) if (event.target.contains(form)) restore(form); });
   for (const lost of ["htmx:sendError", "htmx:timeout"]) document.addEventListener(lost, (event) => {
     const form = event.target.closest("form");
     if (form) unsent(form, () => { quiet(form); htmx.trigger(event.target, event.detail.requestConfig.triggeringEvent?.type || "submit"); });
