@@ -164,6 +164,7 @@ def test_more_teeth_touch_longer_and_steeper_flanks_shorter() -> None:
 
 
 def test_stress_goes_with_force_and_pressure_with_its_root() -> None:
+    """Lewis is linear, Hertz a square root (any machine design text)."""
     force = np.array([1.0, 4.0, 9.0])
     assert gears.lewis_stress(force, 1e-3, 5e-3, 0.3) / gears.lewis_stress(
         1.0, 1e-3, 5e-3, 0.3

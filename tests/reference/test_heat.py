@@ -63,5 +63,6 @@ def test_rivals_closed_form_and_small_steps() -> None:
 
 
 def test_twice_the_time_is_root_two_the_rise() -> None:
+    """The surface follows the square root of time (any heat transfer text)."""
     rise = heat.semi_infinite_rise(1e5, np.array([0.0, 1.0, 2.0, 4.0]), 17.0, 7900.0, 460.0)
     assert rise / rise[1] == pytest.approx(np.sqrt([0.0, 1.0, 2.0, 4.0]))  # type: ignore[index]

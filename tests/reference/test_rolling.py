@@ -61,7 +61,7 @@ def test_every_ball_passes_one_ring_or_the_other_once_a_turn(balls: int) -> None
 
 
 def test_ball_rate_is_twice_the_spin_that_rolling_gives() -> None:
-    """A ball rolls on the outer ring: its spin against the cage is cage rate times (D + d cos a) / d."""
+    """A ball rolls on the outer ring: it spins at cage rate (D + d) / d against its cage (kinematics)."""
     d, big = 1.588e-3, 6.4e-3
     ticks = rolling.defect_frequencies(6000.0, 7, d, big)
     assert ticks["ball"] == pytest.approx(2 * ticks["cage"] * (big + d) / d, rel=1e-12)

@@ -85,6 +85,7 @@ def test_inertia_of_a_thin_tube_is_m_r_squared() -> None:
 
 
 def test_pull_falls_as_the_spool_fills_and_torque_is_the_same() -> None:
+    """Pull times radius times ratio is the drag torque (any statics text)."""
     radius = np.linspace(0.012, 0.025, 20)
     pull = spool.line_pull(3.0, 5.3, radius)
     assert np.all(np.diff(pull) < 0)

@@ -139,12 +139,14 @@ def test_rivals_the_short_form_of_the_screw_tables() -> None:
 
 
 def test_without_friction_the_work_in_is_the_work_out() -> None:
+    """2 pi T = F times lead (any mechanics text)."""
     assert threads.tightening_torque(100.0, 1e-3, 6e-3, 0.0) * 2 * pi == pytest.approx(
         100.0 * 1e-3, rel=1e-12
     )
 
 
 def test_torque_rises_with_friction_and_falls_back_on_the_force() -> None:
+    """Torque and force are each other's inverse by definition, and rub adds torque."""
     friction = np.linspace(0, 0.5, 30)
     torque = threads.tightening_torque(
         500.0, 0.75e-3, 5.5e-3, friction, bearing_radius=4e-3, bearing_friction=0.1

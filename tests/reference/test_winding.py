@@ -112,6 +112,7 @@ def test_softer_packs_press_less_and_more_layers_press_more() -> None:
 
 
 def test_the_flange_rule_is_the_integral_of_a_falling_pressure() -> None:
+    """Pressure falling evenly from the arbor to the top layer (DNV 2.22, from memory)."""
     peak = 7e6 / 3
     integral = quad(lambda r: 2 * pi * r * peak * (PACK - r) / (PACK - HUB), HUB, PACK)[0]
     assert winding.flange_force(7e6, HUB, PACK) == pytest.approx(integral, rel=1e-12)

@@ -126,7 +126,7 @@ def viscosity_index(viscosity_40: Number, viscosity_100: Number) -> Number:
 
 
 def _walther(v: Number) -> Number:
-    """ln ln Z of the standard, v in mm2/s (natural logarithms only shift A)."""
+    """ln ln Z of the standard, v in mm2/s (natural logarithms only shift and scale the line)."""
     doubled: Number = np.log(np.log(v + 0.7 + np.exp(-1.47 - 1.84 * v - 0.51 * v**2)))
     return doubled
 
