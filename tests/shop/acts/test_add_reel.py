@@ -10,9 +10,7 @@ from spoolwright.sheets import reel_sheet
 from spoolwright.shop.acts.add_customer import add_customer
 from spoolwright.shop.acts.add_reel import TwinWasNotMarked, add_reel
 from spoolwright.shop.acts.add_sheet_version import add_sheet_version
-from spoolwright.shop.acts.describe_reel import describe_reel
-from spoolwright.shop.acts.mark_reel import mark_reel
-from spoolwright.shop.acts.refused import SomeoneElseWroteFirst, WordsWereMissing
+from spoolwright.shop.acts.refused import WordsWereMissing
 
 pytestmark = pytest.mark.django_db
 
@@ -53,18 +51,3 @@ def test_a_reel_is_something(hand: Any, aslak: Any) -> None:
     with pytest.raises(WordsWereMissing) as refusal:
         add_reel(hand=hand, customer=aslak)
     assert refusal.value.field == "described"
-
-
-def test_its_sheet_can_be_said_later_by_one_hand_at_a_time(hand: Any, owner: Any, aslak: Any) -> None:
-    reel = add_reel(hand=hand, customer=aslak, described="Tarvak, old")
-    version = add_sheet_version(hand=hand, toml=reel_sheet.shipped()["tarvak-52"])
-    described = describe_reel(hand=hand, reel=reel, sheet_version=version, version=reel.version)
-    assert (described.sheet_version, described.version) == (version, 2)
-    with pytest.raises(SomeoneElseWroteFirst):
-        describe_reel(hand=owner, reel=reel, sheet_version=version, version=reel.version)
-
-
-def test_marks_grow(hand: Any, aslak: Any) -> None:
-    reel = add_reel(hand=hand, customer=aslak, described="Tarvak 52", serial="A 11")
-    mark_reel(hand=hand, reel=reel, kind="engraving", words="A. R. 1974")
-    assert [m.words for m in reel.marks.order_by("id")] == ["A 11", "A. R. 1974"]

@@ -8,17 +8,11 @@ from typing import Any
 
 import pytest
 
-from spoolwright.judgement.shop_rates import starting_rates
 from spoolwright.shop.acts.change_settings import change_settings
 from spoolwright.shop.acts.refused import FieldWasRefused, OwnerWasNeeded, SomeoneElseWroteFirst
 from spoolwright.shop.questions.shop_settings import money_shown, rates, shop_settings
 from tests import people
 from tests.shop.at_once import at_once
-
-
-@pytest.mark.django_db
-def test_a_shop_that_changed_nothing_charges_the_starting_rates() -> None:
-    assert rates() == starting_rates()
 
 
 @pytest.mark.django_db

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Any
 
 import pytest
 
 from spoolwright.shop.acts.move_reel import move_reel
-from spoolwright.shop.acts.promise_date import DatesWereOutOfOrder, promise_date
 from spoolwright.shop.acts.refused import FieldWasRefused, SomeoneElseWroteFirst
 from spoolwright.shop.questions.by_number import visit as visit_by_id
 from spoolwright.shop.questions.choices import PLACES
@@ -46,17 +44,3 @@ def test_of_two_who_carry_it_one_is_told_where_it_is(own_database: None) -> None
     )
     (told,) = [thing for thing in came if isinstance(thing, SomeoneElseWroteFirst)]
     assert f"(now: {visit_by_id(visit.pk).place})" in told.words
-
-
-@pytest.mark.django_db
-def test_a_date_is_promised_as_a_spread_and_in_ink(hand: Any) -> None:
-    visit = walk.arrived(hand)
-    p50, p90 = date(2026, 3, 4), date(2026, 3, 9)
-    entry = promise_date(hand=hand, visit=visit, p50=p50, p90=p90, version=visit.version).entry
-    assert (entry.visit.promised_p50, entry.visit.promised_p90) == (p50, p90)
-    assert "likely by 4 March 2026" in entry.words
-    assert "almost surely by 9 March 2026" in entry.words
-    with pytest.raises(SomeoneElseWroteFirst):
-        promise_date(hand=hand, visit=visit, p50=p50, p90=p50, version=visit.version)
-    with pytest.raises(DatesWereOutOfOrder):
-        promise_date(hand=hand, visit=visit, p50=p90, p90=p50, version=entry.visit.version)

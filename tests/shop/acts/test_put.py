@@ -19,7 +19,7 @@ from spoolwright.shop.acts.add_customer import NewCustomer
 from spoolwright.shop.acts.add_reel import NewReel
 from spoolwright.shop.acts.prove import ProofPair
 from spoolwright.shop.acts.receive_parcel import ArrivingReel
-from spoolwright.shop.acts.refused import HandWasNotOurs, Refused
+from spoolwright.shop.acts.refused import HandWasNotOurs
 from spoolwright.shop.acts.take_reading import Value
 from spoolwright.shop.acts.write_work import Done
 from spoolwright.shop.records.ink import inked_tables
@@ -149,20 +149,3 @@ def test_arguments_go_by_name_and_the_hand_comes_first() -> None:
         parameters = list(inspect.signature(act).parameters.values())
         assert parameters[0].name == "hand", name
         assert all(p.kind in (p.KEYWORD_ONLY, p.VAR_KEYWORD) for p in parameters), name
-
-
-def test_every_refusal_has_words_of_its_own_and_is_named_in_the_past() -> None:
-    refusals = [cls for cls in _all_refusals() if cls.__module__.startswith("spoolwright.shop.acts")]
-    assert len(refusals) > 35
-    past = ("Was", "Were", "Did", "Had", "Wrote")
-    assert [cls.__name__ for cls in refusals if not any(word in cls.__name__ for word in past)] == []
-
-
-def _all_refusals() -> list[type[Refused]]:
-    every_act()
-    found, waiting = [], [Refused]
-    while waiting:
-        for cls in waiting.pop().__subclasses__():
-            found.append(cls)
-            waiting.append(cls)
-    return found

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from spoolwright.shop.questions import by_number, people
+from spoolwright.shop.questions import by_number
 from tests.shop import walk
 
 pytestmark = pytest.mark.django_db
@@ -28,10 +28,3 @@ def test_each_by_its_number(hand: Any) -> None:
 def test_nothing_by_a_number_that_is_on_nothing() -> None:
     asked = (by_number.visit, by_number.visit_tagged, by_number.reel, by_number.entry, by_number.invoice)
     assert [ask(77) for ask in (*asked, by_number.parcel, by_number.attachment)] == [None] * 7
-
-
-def test_people(owner: Any, hand: Any) -> None:
-    assert people.people() == (owner, hand)
-    assert people.person("torbal") == hand
-    assert people.person("nobody") is None
-    assert people.anybody_here()

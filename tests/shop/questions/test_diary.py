@@ -8,7 +8,6 @@ import pytest
 from django.db import connection
 from django.test.utils import CaptureQueriesContext
 
-from spoolwright.shop.questions.blocks import block
 from spoolwright.shop.questions.diary import diary
 from tests.shop import walk
 
@@ -90,16 +89,6 @@ def test_a_long_diary_takes_no_more_queries_than_a_short_one(hand: Any) -> None:
     with CaptureQueriesContext(connection) as long:
         assert len(read_all(diary(visit.pk))) > 100
     assert len(long) == len(short) <= 26
-
-
-def test_one_entry_with_everything_in_it(hand: Any) -> None:
-    visit = walk.everything(hand)
-    entry = visit.entries.get(kind="invoice")
-    with CaptureQueriesContext(connection):
-        found = block(entry.pk)
-    assert [line.what for line in found.part.lines.all()][-1] == "Idler cog"
-    assert found.entry.visit.reel.customer.name == "Ragna Solbu"
-    assert block(10**9) is None
 
 
 def test_no_such_diary() -> None:

@@ -13,8 +13,8 @@ _SPELT_OUT = str.maketrans({"ø": "o", "æ": "ae", "œ": "oe", "ß": "ss", "ð":
 
 def folded(text: str) -> str:
     """Lower case, accents off, everything but letters and figures a space: the same on both databases."""
-    spelt = text.casefold().translate(_SPELT_OUT)
-    bare = "".join(c for c in unicodedata.normalize("NFKD", spelt) if not unicodedata.combining(c))
+    plain = unicodedata.normalize("NFKD", unicodedata.normalize("NFKD", text).casefold())
+    bare = "".join(c for c in plain if not unicodedata.combining(c)).translate(_SPELT_OUT)
     return " ".join(re.findall(r"[^\W_]+", bare))
 
 
