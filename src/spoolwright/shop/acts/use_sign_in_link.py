@@ -23,9 +23,11 @@ class LinkDidNotOpen(Refused):
 def use_sign_in_link(*, token: str) -> Person:
     """The person who may come in. The claim is one conditional update, so two at once cannot both win."""
     now = clock.now()
-    waiting = SignInLink.objects.filter(
-        token_hash=hashed(token), used_at=None, expires_at__gt=now, person__is_active=True
-    )
+    # No join in the claim: PostgreSQL would then look at the row as it was before the other one used it.
+    waiting = SignInLink.objects.filter(token_hash=hashed(token), used_at=None, expires_at__gt=now)
     if waiting.update(used_at=now) != 1:
         raise LinkDidNotOpen
-    return Person.objects.get(sign_in_links__token_hash=hashed(token))
+    person = Person.objects.get(sign_in_links__token_hash=hashed(token))
+    if not person.is_active:
+        raise LinkDidNotOpen
+    return person
