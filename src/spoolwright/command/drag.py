@@ -37,7 +37,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(args: argparse.Namespace) -> int:
-    typed = quantities.read_typed(args.target, "force") if args.target else None
+    typed = quantities.read_typed(args.target, "force") if args.target is not None else None
     if typed is not None and not typed.value > 0:
         raise quantities.NotAQuantity(
             args.target, "is not a pull above zero", 'a pull such as "18 lb" or "2.7 kg"'
