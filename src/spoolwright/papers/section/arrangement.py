@@ -18,6 +18,8 @@ BETWEEN = 9.0
 """Room between the reel and the stack beside it, mm."""
 RING = (9.0, 22.0)
 """Least and greatest radius of the ring round a finding, drawing units."""
+WIDTHS = (18.0, 9.0, 5.0)
+"""Widest line of a name, in heights of its lettering: what is tried first, and what if that does not fit."""
 
 
 @dataclass(frozen=True)
@@ -130,31 +132,40 @@ def _named(group: Group, room: tuple[float, float], size: SheetSize, said: dict[
     zones, rings = [], []
     for direction, side, edge in ((-1, "above", top - 8), (1, "below", bottom + 8)):
         zone = Zone(edge, direction, room[0], room[1], size.lettering)
-        names = []
-        for part in (p for p in group.parts if p.side == side and _is_named(p, size, said)):
-            name, ring = _name(part, group.view, direction, size, said)
-            names.append(name)
-            rings += [ring] if ring else []
-        zones.append((zone, tuple(leaders.place(_spread(names), zone))))
+        parts = [p for p in group.parts if p.side == side and _is_named(p, size, said)]
+        zones.append((zone, tuple(_stand(parts, group.view, zone, said))))
+        rings += [_ring(part, group.view) for part in parts if part.key in said]
     return replace(group, zones=tuple(zones), rings=tuple(rings))
+
+
+def _stand(parts: list[Part], view: View, zone: Zone, said: dict[str, str]) -> list[Placed]:
+    """Names in their places; too long ones are broken, and in the end the longest is left out."""
+    for width in WIDTHS:
+        names = [_name(part, view, zone, said, width * zone.size) for part in parts]
+        placed = leaders.place(_spread(names), zone)
+        if placed is not None:
+            return placed
+    longest = max(parts, key=lambda part: (part.key not in said, len(part.name)))
+    return _stand([part for part in parts if part is not longest], view, zone, said)
 
 
 def _is_named(part: Part, size: SheetSize, said: dict[str, str]) -> bool:
     return part.key in said or bool(part.name and (size.beside or not part.minor))
 
 
-def _name(
-    part: Part, view: View, direction: int, size: SheetSize, said: dict[str, str]
-) -> tuple[Name, tuple[Point, float] | None]:
+def _name(part: Part, view: View, zone: Zone, said: dict[str, str], width: float) -> Name:
     mark = view.point(part.mark)
     if part.key not in said:
-        return Name(part.key, (part.name,), mark, mark[0]), None
+        return Name(part.key, wrapped(part.name, zone.size, width), mark, mark[0])
+    lines = wrapped(f"{part.name or part.title}: {said[part.key]}", zone.size, min(width, 15 * zone.size))
+    start = (mark[0], mark[1] + zone.direction * _ring(part, view)[1])
+    return Name(part.key, lines, start, mark[0], finding=True)
+
+
+def _ring(part: Part, view: View) -> tuple[Point, float]:
     left, top, right, bottom = view.box(box_of(part.shapes))
-    radius = min(max(((right - left) ** 2 + (bottom - top) ** 2) ** 0.5 / 2, RING[0]), RING[1])
-    words = f"{part.name or part.title}: {said[part.key]}"
-    lines = wrapped(words, size.lettering, 15 * size.lettering)
-    start = (mark[0], mark[1] + direction * radius)
-    return Name(part.key, lines, start, mark[0], finding=True), (mark, radius)
+    radius = ((right - left) ** 2 + (bottom - top) ** 2) ** 0.5 / 2
+    return view.point(part.mark), min(max(radius, RING[0]), RING[1])
 
 
 def _spread(names: Iterable[Name]) -> list[Name]:

@@ -73,8 +73,8 @@ class Zone:
         return ends[-1] if self.direction > 0 else ends[0] - 0.72 * self.size
 
 
-def place(names: Sequence[Name], zone: Zone) -> list[Placed]:
-    """Every name in few rows; raises ValueError where they cannot be kept apart.
+def place(names: Sequence[Name], zone: Zone) -> list[Placed] | None:
+    """Every name in few rows, or None where they cannot be kept apart.
 
     A name whose letters lie across another's column must stand beyond that other's name, so each choice of
     sides is an order; the choice with the fewest rows wins. Where none will do, the leaders are fanned out
@@ -85,10 +85,7 @@ def place(names: Sequence[Name], zone: Zone) -> list[Placed]:
         fanned = _fanned(names, side, zone)
         placed = _stand(fanned, [side] * len(fanned), zone) if fanned is not None else None
         stood += [placed] if placed is not None else []
-    if not stood:
-        room = f"{zone.left:.0f} to {zone.right:.0f}"
-        raise ValueError(f"{len(names)} names do not fit beside the drawing, from {room}")
-    return min(stood, key=lambda placed: _cost(placed, zone))
+    return min(stood, key=lambda placed: _cost(placed, zone), default=None)
 
 
 def _cost(placed: Sequence[Placed], zone: Zone) -> tuple[float, ...]:

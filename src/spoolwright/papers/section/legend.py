@@ -12,7 +12,7 @@ BARS = {"metric": (10.0, "10 mm"), "imperial": (12.7, "1/2 in")}
 
 
 def scale_bar(at: Point, scale: float, size: float, system: str, printed: str = "") -> str:
-    """A bar of a round length at the drawing's own scale; `at` is its left end, `printed` the scale in print."""
+    """A bar of a round length at the drawing's own scale, from `at`; `printed` is the scale in print."""
     length, words = BARS[system]
     x, y = at
     end = x + length * scale

@@ -114,12 +114,23 @@ def lettering(
     )
 
 
-def wrapped(text: str, size: float, width: float) -> tuple[str, ...]:
-    """The text in lines no wider than `width`; a longer word stays whole."""
+def wrapped(text: str, size: float, width: float, most: int = 4) -> tuple[str, ...]:
+    """The text in at most `most` lines no wider than `width`; what is too long ends in an ellipsis."""
     lines: list[str] = []
-    for word in text.split():
+    for word in (_cut(word, size, width) for word in text.split()):
         if lines and text_width(f"{lines[-1]} {word}", size) <= width:
             lines[-1] += f" {word}"
         else:
             lines.append(word)
-    return tuple(lines)
+    kept = lines[:most]
+    if len(lines) > most:
+        kept[-1] = _cut(f"{kept[-1]}…", size, width)
+    return tuple(kept) or ("",)
+
+
+def _cut(word: str, size: float, width: float) -> str:
+    if text_width(word, size) <= width:
+        return word
+    while len(word) > 1 and text_width(f"{word}…", size) > width:
+        word = word[:-1]
+    return f"{word}…"
