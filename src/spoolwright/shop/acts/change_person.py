@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from django.db import transaction
+from django.db.models import Q
 
 from spoolwright.shop.acts.add_person import give_password
 from spoolwright.shop.acts.put import checked, our_hand, owners_hand
@@ -27,7 +28,9 @@ def change_person(*, hand: Person, person: Person, **changes: Any) -> Person:
         raise FieldWasRefused(min(unknown), [f"Accepted: {', '.join((*_OWN, *_OWNERS))}."])
     if our_hand(hand).pk != person.pk or set(changes) & set(_OWNERS):
         owners_hand(hand, "changes what others may do")
-    fresh = Person.objects.select_for_update().get(pk=person.pk)
+    # All owners are locked with her: two who step down at once would leave nobody.
+    locked = Person.objects.select_for_update().filter(Q(pk=person.pk) | Q(role="owner")).in_bulk()
+    fresh = locked[person.pk]
     if "password" in changes:
         give_password(fresh, changes.pop("password"))
     for field, value in changes.items():
