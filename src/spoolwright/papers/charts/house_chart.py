@@ -8,6 +8,8 @@ from functools import cache
 from typing import Any
 
 from spoolwright import quantities
+from spoolwright.bench import thinning
+from spoolwright.bench.thinning import thinned as thinned
 from spoolwright.papers.ink import ACCENT as ACCENT
 from spoolwright.papers.ink import DRAWING_FACE
 from spoolwright.papers.ink import INK as INK
@@ -25,7 +27,7 @@ BAND = 0.16
 PAPER_WIDTH = 520
 LETTERING = f"{DRAWING_FACE}, Libertinus Serif, serif"
 LETTER_SIZE = 12
-MOST_POINTS = 600
+MOST_POINTS = thinning.MOST
 MOST_ROWS = 24
 
 
@@ -146,22 +148,6 @@ def band(box: Mapping[str, float], encoding: Spec, **mark: Any) -> Spec:
     ends = {"x2": {"field": "x2"}, "y2": {"field": "y2"}}
     shape = {"type": "rect", "color": INK, "opacity": BAND, "aria": False}
     return {"data": {"values": [dict(box)]}, "mark": shape | mark, "encoding": encoding | ends}
-
-
-def thinned(
-    times: Sequence[float], values: Sequence[float], most: int = MOST_POINTS
-) -> list[tuple[float, float]]:
-    """At most `most` points that keep every peak and trough: the least and the greatest of each stretch."""
-    points = [(float(t), float(v)) for t, v in zip(times, values, strict=True)]
-    if len(points) <= most:
-        return points
-    stretches = max(1, most // 2)
-    kept: list[tuple[float, float]] = []
-    for number in range(stretches):
-        stretch = points[number * len(points) // stretches : (number + 1) * len(points) // stretches]
-        ends = {min(stretch, key=lambda p: p[1]), max(stretch, key=lambda p: p[1])}
-        kept.extend(sorted(ends))
-    return kept
 
 
 def spaced(points: Sequence[Any], most: int = MOST_ROWS) -> list[Any]:
