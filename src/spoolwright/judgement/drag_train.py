@@ -229,7 +229,7 @@ def spool_torque(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample]
     sheet : ReelSheet
         The model **[SI]**.
     state : ReelState
-        Its slipping pairs.
+        Its slipping pairs **[SI]**.
     draws : mapping of str to array
         `face` (0 run in, 1 even pressure), `drag_condition` and one friction per face **[-]**, shape `(n,)`.
     clamp : array

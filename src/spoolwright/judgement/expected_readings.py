@@ -73,9 +73,9 @@ def expected(
     sheet : ReelSheet
         The model **[SI]**.
     state : ReelState
-        The reel as the reading found it.
+        The reel as the reading found it **[SI]**.
     draws : mapping of str to array
-        Draws by name, each of shape `(n,)`.
+        Draws by name, each of shape `(n,)` **[SI]**.
     one : Taken
         The reading, with its conditions **[SI]**.
     start_speed : float or None

@@ -50,9 +50,9 @@ def whats_wrong(
     taken : sequence of Taken
         Its readings **[SI]**.
     findings : iterable of Finding
-        What was found by eye and hand.
+        What was found by eye and hand **[-]**.
     sound : Prediction
-        What a sound reel of this model gives, to compare pulls and spins with.
+        What a sound reel of this model gives, to compare pulls and spins with **[SI]**.
 
     Returns
     -------

@@ -90,7 +90,7 @@ def spin_time(
     sheet : ReelSheet
         The model **[SI]**.
     state : ReelState
-        Lubricant of its spool bearings.
+        Lubricant of its spool bearings **[-]**.
     draws : mapping of str to array
         SPIN_DRAWS and `bearing_condition` **[-]**, `end_drag` and `train_drag` **[N m]**, shape `(n,)`.
     line_on : bool

@@ -33,7 +33,7 @@ def price_of(works: Sequence[Work], kind: str, rates: ShopRates, *, posted: bool
     Parameters
     ----------
     works : sequence of Work
-        The works, in the order of the list.
+        The works, in the order of the list **[-]**.
     kind : str
         Kind of reel **[-]**, as on its sheet.
     rates : ShopRates

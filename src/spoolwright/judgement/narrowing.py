@@ -122,9 +122,9 @@ def then(known: Known, after: ReelState) -> dict[str, Sample]:
     Parameters
     ----------
     known : Known
-        The reel as it stands.
+        The reel as it stands **[SI]**.
     after : ReelState
-        The state that the works would leave.
+        The state that the works would leave **[SI]**.
 
     Returns
     -------

@@ -97,7 +97,7 @@ def predict(
     system : str
         "metric" or "imperial" **[-]**, for the words.
     known : Known or None
-        What `know` made of the same sheet and readings, so that several sets of works share it.
+        What `know` made of the same sheet and readings, so that several sets of works share it **[SI]**.
 
     Returns
     -------

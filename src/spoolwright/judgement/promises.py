@@ -36,7 +36,7 @@ def promised_readings(prediction: Prediction, works: Sequence[Work]) -> tuple[Pr
     prediction : Prediction
         What the works are expected to give **[SI]**.
     works : sequence of Work
-        The works.
+        The works **[-]**.
 
     Returns
     -------

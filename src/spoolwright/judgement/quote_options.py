@@ -61,6 +61,23 @@ class Option:
 
 
 @dataclass(frozen=True)
+class Around:
+    """What is known besides the reel itself.
+
+    `used_price_minor` is what it would fetch used, `line_strength` the breaking pull of its line [N], `posted`
+    whether it goes home by post, `system` the reader's units.
+    """
+
+    used_price_minor: int | None = None
+    line_strength: float | None = None
+    posted: bool = True
+    system: str = "metric"
+
+
+NOTHING_AROUND = Around()
+
+
+@dataclass(frozen=True)
 class _Case:
     """What the three options share."""
 
@@ -70,15 +87,12 @@ class _Case:
     rates: ShopRates
     sound: Prediction
     now: Prediction
-    used_price_minor: int | None
-    line_strength: float | None
-    posted: bool
+    around: Around
     known: Known
-    system: str
 
     def predict(self, works: Sequence[Work]) -> Prediction:
         ids = [work.id for work in works]
-        return predict(self.sheet, self.readings, ids, system=self.system, known=self.known)
+        return predict(self.sheet, self.readings, ids, system=self.around.system, known=self.known)
 
     def money(self, minor: int) -> str:
         return money.show(minor, self.rates.money_mark, self.rates.minor_per_major)
@@ -90,12 +104,9 @@ def three_options(
     findings: Iterable[Finding],
     rates: ShopRates,
     *,
-    used_price_minor: int | None = None,
-    line_strength: float | None = None,
-    posted: bool = True,
+    around: Around = NOTHING_AROUND,
     samples: int = 2000,
     seed: int = 1,
-    system: str = "metric",
 ) -> tuple[Option, Option, Option]:
     """Three ways to go on with a reel, each priced and predicted.
 
@@ -106,19 +117,14 @@ def three_options(
     readings : mapping of str to Measured or Taken
         Its readings before any work **[SI]**.
     findings : iterable of Finding
-        What was found by eye and hand.
+        What was found by eye and hand **[-]**.
     rates : ShopRates
         What the shop charges by **[minor unit]**.
-    used_price_minor : int or None
-        What the reel would fetch used **[minor unit]**, where that is known.
-    line_strength : float or None
-        Breaking pull of the line that goes on it **[N]**, where that is known.
-    posted : bool
-        Whether it goes home by post **[-]**.
+    around : Around
+        Used price **[minor unit]**, strength of the line **[N]**, post or counter, the reader's units
+        **[-]**.
     samples, seed : int
         Draws and start of the prediction **[-]**.
-    system : str
-        "metric" or "imperial" **[-]**, for the words.
 
     Returns
     -------
@@ -146,13 +152,11 @@ def three_options(
     ['put right', 'improve', 'most']
     """
     taken = listed(readings)
-    sound = predict(sheet, {}, samples=samples, seed=seed, system=system)
+    sound = predict(sheet, {}, samples=samples, seed=seed, system=around.system)
     known = know(sheet, readings, samples=samples, seed=seed)
-    now = predict(sheet, readings, system=system, known=known) if taken else sound
+    now = predict(sheet, readings, system=around.system, known=known) if taken else sound
     wrong = whats_wrong(sheet, taken, findings, sound)
-    case = _Case(
-        sheet, readings, wrong, rates, sound, now, used_price_minor, line_strength, posted, known, system
-    )
+    case = _Case(sheet, readings, wrong, rates, sound, now, around, known)
     put_right = _put_right(case)
     improve = _joined(case, put_right, _better(case))
     most, held_back = _most(case, improve)
@@ -244,7 +248,7 @@ def _within_guard(case: _Case, prediction: Prediction) -> bool:
 def _held_back(case: _Case, work: Work, wider: Sequence[Work]) -> str:
     pull = case.predict(wider).values["pull_full_spool"].middle
     most = MOST_OVER_BUILT * case.sound.values["pull_full_spool"].middle
-    given, limit = (quantities.show(value, "force", case.system) for value in (pull, most))
+    given, limit = (quantities.show(value, "force", case.around.system) for value in (pull, most))
     return (
         f"{work.title}: not done. It would give about {given}; we take this model no further than {limit}, "
         "a quarter above its build (judgement prior: gears, shaft, anti-reverse and frame are not yet "
@@ -255,7 +259,7 @@ def _held_back(case: _Case, work: Work, wider: Sequence[Work]) -> str:
 def _option(
     case: _Case, key: str, works: tuple[Work, ...], more: Sequence[Work], held_back: Sequence[str]
 ) -> Option:
-    job = price_of(works, case.sheet.reel.kind, case.rates, posted=case.posted)
+    job = price_of(works, case.sheet.reel.kind, case.rates, posted=case.around.posted)
     prediction = case.predict(works)
     return Option(
         key=key,
@@ -313,8 +317,8 @@ def _warnings(case: _Case, job: JobPrice, prediction: Prediction) -> tuple[str, 
         found.append(f"Prices of parts are not all on our list: expect {low} to {high}.")
     found.extend(f"{only[0].upper()}{only[1:]}." for only in job.only_if)
     full = prediction.values.get("pull_full_spool")
-    if case.line_strength and full is not None:
-        found.append(line_warning(case.line_strength, full, case.system))
+    if case.around.line_strength and full is not None:
+        found.append(line_warning(case.around.line_strength, full, case.around.system))
     return tuple(words for words in found if words)
 
 
@@ -322,17 +326,17 @@ def _pull_falls(case: _Case, prediction: Prediction) -> list[str]:
     before, then = case.now.values.get("pull_full_spool"), prediction.values.get("pull_full_spool")
     if before is None or then is None or then.middle >= 0.93 * before.middle:
         return []
-    shown = [quantities.show(value.middle, "force", case.system) for value in (before, then)]
+    shown = [quantities.show(value.middle, "force", case.around.system) for value in (before, then)]
     return [f"The greatest pull is expected to fall, from about {shown[0]} to about {shown[1]}."]
 
 
 def _cost(case: _Case, job: JobPrice) -> list[str]:
-    if not case.used_price_minor:
+    if not case.around.used_price_minor:
         return []
-    share = Fraction(job.priced.total_minor, case.used_price_minor)
+    share = Fraction(job.priced.total_minor, case.around.used_price_minor)
     if share <= WORN_VALUE:
         return []
-    total, worth = case.money(job.priced.total_minor), case.money(case.used_price_minor)
+    total, worth = case.money(job.priced.total_minor), case.money(case.around.used_price_minor)
     strong = "That is more than such a repair is usually worth" if share > OFTEN_TOO_MUCH else "Think it over"
     return [
         f"This costs {total}, {float(share):.0%} of the {worth} that the reel would fetch used. {strong}."

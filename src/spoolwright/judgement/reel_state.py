@@ -144,11 +144,11 @@ def after(state: ReelState, sheet: ReelSheet, works: Sequence[Work]) -> ReelStat
     Parameters
     ----------
     state : ReelState
-        The state before the works.
+        The state before the works **[SI]**.
     sheet : ReelSheet
         The model **[SI]**, for works that change its stack.
     works : sequence of Work
-        The works, in the order of the list.
+        The works, in the order of the list **[-]**.
 
     Returns
     -------

@@ -27,7 +27,7 @@ def star_turn_for(prediction: Prediction, target_pull: float, system: str = "met
     Parameters
     ----------
     prediction : Prediction
-        What `predict` gave, with its table of star turns.
+        What `predict` gave, with its table of star turns **[SI]**.
     target_pull : float
         The pull wanted **[N]**, more than 0.
     system : str

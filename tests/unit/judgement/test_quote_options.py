@@ -4,7 +4,7 @@ import pytest
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.findings import Finding
-from spoolwright.judgement.quote_options import MOST_OVER_BUILT, three_options
+from spoolwright.judgement.quote_options import MOST_OVER_BUILT, Around, three_options
 from spoolwright.judgement.shop_rates import starting_rates
 from spoolwright.judgement.taken import Taken
 from spoolwright.sheets import reel_sheet
@@ -95,14 +95,14 @@ def test_what_no_work_answers_is_left_undone_in_words() -> None:
     ("worth", "word"), [(90000, "more than such a repair"), (110000, "Think it over"), (None, "")]
 )
 def test_a_repair_dear_for_the_reel_is_said(worth: int | None, word: str) -> None:
-    option = three_options(SHEET, JERKS, [], RATES, used_price_minor=worth, samples=300)[0]
+    option = three_options(SHEET, JERKS, [], RATES, around=Around(used_price_minor=worth), samples=300)[0]
     told = [words for words in option.warnings if "would fetch used" in words]
     assert bool(told) == bool(word)
     assert not told or word in told[0]
 
 
 def test_a_line_too_strong_is_warned_of() -> None:
-    option = three_options(SHEET, {}, [], RATES, line_strength=60 * 9.80665, samples=300)[0]
+    option = three_options(SHEET, {}, [], RATES, around=Around(line_strength=60 * 9.80665), samples=300)[0]
     assert any("Nothing protects the reel" in words for words in option.warnings)
 
 
@@ -112,5 +112,7 @@ def test_a_pull_that_will_fall_is_said_beforehand() -> None:
 
 
 def test_over_the_counter_there_is_no_post() -> None:
-    posted, handed = (three_options(SHEET, {}, [], RATES, posted=p, samples=300)[0] for p in (True, False))
+    posted, handed = (
+        three_options(SHEET, {}, [], RATES, around=Around(posted=p), samples=300)[0] for p in (True, False)
+    )
     assert posted.total_minor - handed.total_minor == RATES.post_minor

@@ -4,11 +4,17 @@ What was measured after the work must lie where it had been predicted before: an
 whole chain.
 """
 
+from fractions import Fraction
+
 import pytest
 
 from spoolwright.bench.uncertainty import Measured
+from spoolwright.judgement import money
+from spoolwright.judgement.cap import may_be_issued
+from spoolwright.judgement.earned import earned, hourly_cost
 from spoolwright.judgement.findings import Finding
 from spoolwright.judgement.prediction import predict
+from spoolwright.judgement.price import Charge, price
 from spoolwright.judgement.proof import Promise, decide
 from spoolwright.judgement.quote_options import three_options
 from spoolwright.judgement.shop_rates import starting_rates
@@ -82,3 +88,50 @@ def test_one_of_the_five_star_turns_gives_the_pull_that_was_asked() -> None:
 def test_the_proof_shows_the_start_up_promise() -> None:
     # Invented: promised within 1.15 (release gate of the trade, judgement prior), measured 1.07 with u 0.02.
     assert decide(Promise(None, 1.15, "ratio"), Measured(1.07, 0.02, "ratio")).kind == "shown"
+
+
+def scenario(*extra: Charge):
+    charges = [
+        Charge("tier", "Common tune", 52000),
+        Charge("part", "Pawl", 9500),
+        Charge("part", "Spool bearing", 8500, quantity=Fraction(2)),
+        Charge("part", "Carbon disc set", 19000),
+        Charge("post", "Post", 12900),
+        *extra,
+    ]
+    return price(charges, starting_rates(), deposit_minor=20000)
+
+
+def test_the_estimate_and_its_legal_ceiling() -> None:
+    # Demo pier reel, invented sums: 520 + 95 + 170 + 190 + 129 = 1,104; plus 15 % = 1,269.60.
+    assert scenario().total_minor == 110400
+    assert scenario().ceiling_minor == 126960
+
+
+def test_the_bill_with_the_split_cog() -> None:
+    # Demo pier reel, invented sums: + 65 = 1,169.00, of which tax 233.80; deposit 200, due 969.00.
+    bill = scenario(Charge("part", "Idler cog", 6500))
+    assert (bill.total_minor, bill.tax_minor, bill.due_minor) == (116900, 23380, 96900)
+    assert sum(line.tax_minor for line in bill.lines) == 23380
+    assert sum(line.net_minor for line in bill.lines) == 116900 - 23380
+
+
+def test_the_cap_lets_the_bill_through_and_refuses_1300() -> None:
+    # Demo pier reel, invented sums: "yes, up to 1,200"; must refuse a 1,300 invoice.
+    assert may_be_issued(116900, starting_rates(), quoted_minor=110400, cap_minor=120000).allowed
+    assert not may_be_issued(130000, starting_rates(), quoted_minor=110400, cap_minor=120000).allowed
+
+
+def test_the_customary_tune_does_not_carry_two_wages() -> None:
+    # Demo workshop, invented sums: 980,000 over 46 weeks x 75 h x 62 % = 458 an hour; 416 ex tax is less than
+    # the 473 of 62 minutes; at the demand that is there 573 an hour and 592 for the job.
+    rate = hourly_cost(98_000_000, Fraction(46 * 75), Fraction("0.62"))
+    assert round(rate / 100) == 458
+    needed = hourly_cost(98_000_000, Fraction(36 * 46 * 62, 60))
+    assert round(needed / 100) == 573
+    tune = price([Charge("tier", "Common tune", 52000)], starting_rates())
+    assert tune.net_minor == 41600
+    for an_hour, the_job in ((rate, 473), (needed, 592)):
+        told = earned(tune, 62, money.half_up(an_hour), starting_rates())
+        assert round((told.left_minor + told.short_minor) / 100) == the_job
+        assert told.short_minor > 0
