@@ -72,7 +72,7 @@ class Measures:
         """Inner face of a side plate, never inside the spool."""
         frame = self.sheet.frame
         said = frame.plate_spacing * MM / 2 if frame else 0.0
-        return max(said, self.spool_end + 0.2)
+        return max(said, self.spool_end + 0.05)
 
     @cached_property
     def plate_wall(self) -> float:

@@ -17,10 +17,12 @@ def every_chart(width: int | None) -> dict[str, charts.Chart]:
     return {
         "pull": samples.pull_chart(width=width),
         "spin": charts.spin_down(samples.spin(), width=width),
-        "turns": charts.drag_by_turns([0, 1, 2, 3, 4, 5], band, [(2.0, samples.pull(3.1))], radius=0.0235, width=width),
+        "turns": charts.drag_by_turns(
+            [0, 1, 2, 3, 4, 5], band, [(2.0, samples.pull(3.1))], radius=0.0235, width=width
+        ),
         "fill": charts.pull_by_fill([240, 200, 150, 100, 50, 10], band, [], width=width),
         "before": charts.before_after("pull", before=samples.pull(5.8), after=samples.pull(6.9), width=width),
-    }  # fmt: skip
+    }
 
 
 @pytest.mark.parametrize("name", every_chart(None))
