@@ -64,8 +64,8 @@ class Option:
 class Around:
     """What is known besides the reel itself.
 
-    `used_price_minor` is what it would fetch used, `line_strength` the breaking pull of its line [N], `posted`
-    whether it goes home by post, `system` the reader's units.
+    `used_price_minor` is what it would fetch used, `line_strength` the breaking pull of its line [N],
+    `posted` whether it goes home by post, `system` the reader's units.
     """
 
     used_price_minor: int | None = None
