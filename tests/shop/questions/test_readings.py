@@ -8,7 +8,7 @@ import pytest
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.shop.acts.strike_entry import strike_entry
-from spoolwright.shop.questions.readings import as_found, as_it_is, results
+from spoolwright.shop.questions.readings import as_found, as_it_is, results, taken_as_found
 from tests.shop import walk
 
 pytestmark = pytest.mark.django_db
@@ -32,3 +32,14 @@ def test_a_struck_reading_is_no_result(hand: Any) -> None:
     strike_entry(hand=hand, entry=wrong, reason="a nought too many")
     assert as_it_is(visit.pk)["pull_full"].value == 55.0
     assert [v.value_si for v in results(visit.pk)] == [55.0]
+
+
+def test_judgement_is_handed_the_conditions_too(hand: Any) -> None:
+    visit = walk.agreed(hand)
+    walk.read(hand, visit, "pull_full", 55.0, 0.5, "force")
+    walk.read(hand, visit, "pull_full", 57.0, 0.4, "force")
+    walk.worked(hand, visit)
+    walk.read(hand, visit, "pull_full", 68.0, 0.3, "force")
+    (taken,) = taken_as_found(visit.pk)["pull_full"]
+    assert taken.measured == Measured(57.0, 0.4, "force")
+    assert taken.number("radius") is not None

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from spoolwright.bench.uncertainty import Measured
+from spoolwright.judgement.taken import Taken
 from spoolwright.shop.questions.agreed import agreed
 from spoolwright.shop.records.quote import QuotePromise
 from spoolwright.shop.records.reading import ReadingValue
@@ -33,6 +34,20 @@ def as_found(visit_id: int) -> dict[str, Measured]:
     """The latest result of each kind from before any work: what a prediction starts from."""
     worked = _work_seq(visit_id, "entry__seq")
     return _latest(value for value in results(visit_id) if not _is_after(value, worked))
+
+
+def taken_as_found(visit_id: int) -> dict[str, tuple[Taken, ...]]:
+    """Results from before any work with their conditions: a pull at each setting of the star."""
+    worked = _work_seq(visit_id, "entry__seq")
+    settings: dict[tuple[object, ...], Taken] = {}
+    for value in results(visit_id):
+        if not _is_after(value, worked):
+            measured = Measured(value.value_si, value.standard_uncertainty_si or 0.0, value.dimension)
+            conditions = value.reading.conditions
+            key = (value.kind, *(conditions.get(name) for name in ("line", "radius", "star_turns")))
+            settings[key] = Taken(value.kind, measured, conditions)
+    kinds = dict.fromkeys(taken.kind for taken in settings.values())
+    return {kind: tuple(taken for taken in settings.values() if taken.kind == kind) for kind in kinds}
 
 
 def as_it_is(visit_id: int) -> dict[str, Measured]:
