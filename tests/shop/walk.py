@@ -11,18 +11,18 @@ from spoolwright.shop.acts.add_reel import NewReel
 from spoolwright.shop.acts.add_sheet_version import add_sheet_version
 from spoolwright.shop.acts.attach_file import attach_file
 from spoolwright.shop.acts.issue_invoice import issue_invoice
-from spoolwright.shop.acts.open_diary import Attached, Written
+from spoolwright.shop.acts.open_diary import Attached, Beside, Written
 from spoolwright.shop.acts.prove import ProofPair, prove
-from spoolwright.shop.acts.receive_parcel import ArrivingReel, Counted, Told, receive_parcel
-from spoolwright.shop.acts.record_answer import record_answer
-from spoolwright.shop.acts.send_home import send_home
+from spoolwright.shop.acts.receive_parcel import ArrivingReel, Counted, Envelope, Told, receive_parcel
+from spoolwright.shop.acts.record_answer import Said, record_answer
+from spoolwright.shop.acts.send_home import WayHome, send_home
 from spoolwright.shop.acts.send_quote import OfferedOption, OfferedPromise, OfferedWork, send_quote
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.acts.take_reading import Value, take_reading
 from spoolwright.shop.acts.write_finding import write_finding
 from spoolwright.shop.acts.write_word import write_word
-from spoolwright.shop.acts.write_work import Done, Fitted, Lubricated, write_work
+from spoolwright.shop.acts.write_work import Done, Fitted, Labour, Lubricated, write_work
 from spoolwright.shop.questions.shop_settings import rates
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.quote import QuotePromise
@@ -47,8 +47,7 @@ def arrived(hand: Person, name: str = "Ragna Solbu", reel: str = "Tarvak 58R", *
     received = receive_parcel(
         hand=hand,
         customer=NewCustomer(name=name, address="Moloveien 3, Grånesvåg"),
-        mass_kg=0.742,
-        carrier="Havnepost",
+        envelope=Envelope(carrier="Havnepost", mass_kg=0.742),
         reels=[
             ArrivingReel(
                 reel=NewReel(described=reel, serial="5801"),
@@ -102,10 +101,7 @@ def answered(hand: Person, quote: Any, cap: int | None = 1200_00, **more: Any) -
         hand=hand,
         quote=quote,
         option=quote.options.first(),
-        who="Ragna Solbu",
-        channel="telephone",
-        exact_words="yes, up to 1,200",
-        cap_minor=cap,
+        said=Said("Ragna Solbu", "telephone", "yes, up to 1,200", cap),
         **more,
     )
 
@@ -119,7 +115,7 @@ def agreed(hand: Person, **told: Any) -> Visit:
 
 def worked(hand: Person, visit: Visit, **more: Any) -> Written:
     done = [Done("service", "Strip, wash, regrease"), Done("fit pawl", "Fit a pawl")]
-    return write_work(hand=hand, visit=visit, done=done, minutes=74, **more)
+    return write_work(hand=hand, visit=visit, labour=Labour(done, 74, **more))
 
 
 def billed(hand: Person, visit: Visit, *charges: Charge, **more: Any) -> Any:
@@ -127,7 +123,9 @@ def billed(hand: Person, visit: Visit, *charges: Charge, **more: Any) -> Any:
 
 
 def gone(hand: Person, visit: Visit) -> Written:
-    return send_home(hand=hand, visit=visit, carrier="Havnepost", carrier_number="GV 17", mass_kg=0.745)
+    return send_home(
+        hand=hand, visit=visit, way=WayHome(carrier="Havnepost", carrier_number="GV 17", mass_kg=0.745)
+    )
 
 
 PHOTO = b"\xff\xd8\xff\xe0" + b"0" * 400
@@ -144,7 +142,7 @@ def everything(hand: Person) -> Visit:
         part="pawl",
         fault="F15",
         evidence="tip worn",
-        attached=[Attached(photo, "the tip")],
+        beside=Beside(attached=[Attached(photo, "the tip")]),
     )
     before = read(hand, visit, "pull_full", 5.8 * G, 0.05, "force")
     answered(hand, quoted(hand, visit))

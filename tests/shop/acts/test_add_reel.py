@@ -8,7 +8,7 @@ import pytest
 
 from spoolwright.sheets import reel_sheet
 from spoolwright.shop.acts.add_customer import add_customer
-from spoolwright.shop.acts.add_reel import TwinWasNotMarked, add_reel
+from spoolwright.shop.acts.add_reel import NewReel, TwinWasNotMarked, add_reel
 from spoolwright.shop.acts.add_sheet_version import add_sheet_version
 from spoolwright.shop.acts.refused import WordsWereMissing
 
@@ -21,33 +21,41 @@ def aslak(hand: Any) -> Any:
 
 
 def test_a_twin_is_refused_until_it_is_marked(hand: Any, aslak: Any) -> None:
-    first = add_reel(hand=hand, customer=aslak, described="Pellmar 30-2")
+    first = add_reel(hand=hand, customer=aslak, reel=NewReel(described="Pellmar 30-2"))
     for mark in ("", "   "):
         with pytest.raises(TwinWasNotMarked) as refusal:
-            add_reel(hand=hand, customer=aslak, described="pellmar 30-2", twin_mark=mark)
+            add_reel(hand=hand, customer=aslak, reel=NewReel(described="pellmar 30-2", twin_mark=mark))
     assert refusal.value.twin == first
     assert refusal.value.field == "twin_mark"
-    second = add_reel(hand=hand, customer=aslak, described="Pellmar 30-2", twin_mark="white dot")
+    second = add_reel(
+        hand=hand, customer=aslak, reel=NewReel(described="Pellmar 30-2", twin_mark="white dot")
+    )
     with pytest.raises(TwinWasNotMarked):
-        add_reel(hand=hand, customer=aslak, described="Pellmar 30-2", twin_mark="White dot")
-    third = add_reel(hand=hand, customer=aslak, described="Pellmar 30-2", twin_mark="two white dots")
+        add_reel(hand=hand, customer=aslak, reel=NewReel(described="Pellmar 30-2", twin_mark="White dot"))
+    third = add_reel(
+        hand=hand, customer=aslak, reel=NewReel(described="Pellmar 30-2", twin_mark="two white dots")
+    )
     assert [r.marks.count() for r in (first, second, third)] == [0, 1, 1]
 
 
 def test_another_customers_reel_is_no_twin(hand: Any, aslak: Any) -> None:
-    add_reel(hand=hand, customer=aslak, described="Pellmar 30-2")
-    add_reel(hand=hand, customer=add_customer(hand=hand, name="Ragna Solbu"), described="Pellmar 30-2")
+    add_reel(hand=hand, customer=aslak, reel=NewReel(described="Pellmar 30-2"))
+    add_reel(
+        hand=hand,
+        customer=add_customer(hand=hand, name="Ragna Solbu"),
+        reel=NewReel(described="Pellmar 30-2"),
+    )
 
 
 def test_one_sheet_makes_twins_whatever_they_are_called(hand: Any, aslak: Any) -> None:
     version = add_sheet_version(hand=hand, toml=reel_sheet.shipped()["tarvak-58r"])
-    reel = add_reel(hand=hand, customer=aslak, sheet_version=version)
+    reel = add_reel(hand=hand, customer=aslak, reel=NewReel(sheet_version=version))
     assert reel.described == version.sheet.shown
     with pytest.raises(TwinWasNotMarked):
-        add_reel(hand=hand, customer=aslak, sheet_version=version, described="the green one")
+        add_reel(hand=hand, customer=aslak, reel=NewReel(sheet_version=version, described="the green one"))
 
 
 def test_a_reel_is_something(hand: Any, aslak: Any) -> None:
     with pytest.raises(WordsWereMissing) as refusal:
-        add_reel(hand=hand, customer=aslak)
+        add_reel(hand=hand, customer=aslak, reel=NewReel())
     assert refusal.value.field == "described"

@@ -19,7 +19,7 @@ from spoolwright.shop.acts.issue_invoice import (
     WhyMoreWasMissing,
     issue_invoice,
 )
-from spoolwright.shop.acts.record_answer import record_answer
+from spoolwright.shop.acts.record_answer import Said, record_answer
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.questions.shop_settings import shop_settings
@@ -79,9 +79,7 @@ def test_after_a_no_only_the_check_fee(owner: Any) -> None:
         hand=owner,
         quote=walk.quoted(owner, visit),
         option=None,
-        who="Ragna Solbu",
-        channel="letter",
-        exact_words="no",
+        said=Said("Ragna Solbu", "letter", "no"),
     )
     with pytest.raises(BillWasAboveTheCap):
         bill(owner, visit, 150_01)

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from spoolwright.shop.acts.move_reel import move_reel
-from spoolwright.shop.acts.open_diary import Attached
+from spoolwright.shop.acts.open_diary import Attached, Beside
 from spoolwright.shop.acts.refused import FieldWasRefused, HandWasNotOurs, ReelHadGoneHome
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.acts.write_finding import write_finding
@@ -25,7 +25,7 @@ def test_the_second_writer_sees_what_the_first_wrote(owner: Any, hand: Any) -> N
     visit = walk.arrived(owner)
     both_saw = visit.last_seq
     first = write_word(hand=owner, visit=visit, words="rang the customer", seen=both_saw)
-    second = write_finding(hand=hand, visit=visit, part="pawl", evidence="worn", seen=both_saw)
+    second = write_finding(hand=hand, visit=visit, part="pawl", evidence="worn", beside=Beside(seen=both_saw))
     assert first.missed == ()
     assert [(e.words, e.author) for e in second.missed] == [("rang the customer", owner)]
     assert [e.seq for e in visit.entries.order_by("seq")] == [1, 2, 3]
@@ -106,11 +106,11 @@ def test_after_dispatch_only_words_and_strikes(hand: Any) -> None:
 @pytest.mark.django_db
 def test_an_entry_can_carry_the_reel_along(hand: Any) -> None:
     visit = walk.arrived(hand)
-    write_finding(hand=hand, visit=visit, part="pawl", evidence="worn", moved_to="bath")
+    write_finding(hand=hand, visit=visit, part="pawl", evidence="worn", beside=Beside(moved_to="bath"))
     moved = Visit.objects.get(pk=visit.pk)
     assert (moved.place, moved.version) == ("bath", visit.version + 1)
     with pytest.raises(FieldWasRefused, match="There is no such place. Accepted: mat, bath"):
-        write_finding(hand=hand, visit=visit, part="pawl", evidence="worn", moved_to="on hold")
+        write_finding(hand=hand, visit=visit, part="pawl", evidence="worn", beside=Beside(moved_to="on hold"))
     assert visit.entries.count() == 2
 
 

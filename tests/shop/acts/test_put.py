@@ -12,6 +12,9 @@ from typing import Any
 import pytest
 from django.db import connection
 
+from spoolwright.bench import pull_trace
+from spoolwright.bench.gauge import Gauge
+from spoolwright.demo import signals
 from spoolwright.judgement.price import Charge
 from spoolwright.sheets import reel_sheet
 from spoolwright.shop import acts
@@ -19,9 +22,12 @@ from spoolwright.shop.acts.add_customer import NewCustomer
 from spoolwright.shop.acts.add_reel import NewReel
 from spoolwright.shop.acts.prove import ProofPair
 from spoolwright.shop.acts.receive_parcel import ArrivingReel
+from spoolwright.shop.acts.record_answer import Said
 from spoolwright.shop.acts.refused import HandWasNotOurs
+from spoolwright.shop.acts.send_home import WayHome
+from spoolwright.shop.acts.take_pull import Pulled
 from spoolwright.shop.acts.take_reading import Value
-from spoolwright.shop.acts.write_work import Done
+from spoolwright.shop.acts.write_work import Done, Labour
 from spoolwright.shop.records.ink import inked_tables
 from tests import people
 from tests.shop import walk
@@ -52,7 +58,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
     return {
         "add_customer": {"name": "Jonna Fure"},
         "add_person": {"username": "third"},
-        "add_reel": {"customer": customer, "described": "Ostrell S71"},
+        "add_reel": {"customer": customer, "reel": NewReel(described="Ostrell S71")},
         "add_sheet_version": {"toml": reel_sheet.shipped()["tarvak-52"]},
         "attach_file": {"data": b"a", "original_name": "a"},
         "change_customer": {"customer": customer, "to": NewCustomer("Ragna"), "version": 1},
@@ -73,14 +79,8 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
             "customer": NewCustomer("Jonna Fure"),
             "reels": [ArrivingReel(reel=NewReel(described="Ostrell S71"))],
         },
-        "record_answer": {
-            "quote": quote,
-            "option": None,
-            "who": "Ragna",
-            "channel": "letter",
-            "exact_words": "no",
-        },
-        "send_home": {"visit": visit, "mass_kg": 0.7},
+        "record_answer": {"quote": quote, "option": None, "said": Said("Ragna", "letter", "no")},
+        "send_home": {"visit": visit, "way": WayHome(mass_kg=0.7)},
         "send_quote": {"visit": visit, "options": [walk.option()]},
         "strike_entry": {"entry": entry, "reason": "wrong reel"},
         "take_payment": {"visit": visit, "amount_minor": 100},
@@ -89,10 +89,21 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
             "values": [Value("pull_full", 68.0, "force", 0.5)],
             "conditions": walk.PULLS,
         },
+        "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
+        "write_again": {
+            "entry": measured.reading.entry,
+            "reason": "wrong",
+            "write": lambda: walk.read(hand, visit, "pull_full", 69.0, 0.5, "force"),
+        },
         "write_finding": {"visit": visit, "part": "pawl", "evidence": "worn"},
         "write_word": {"visit": visit, "words": "hello"},
-        "write_work": {"visit": visit, "done": [Done("service", "Service")], "minutes": 1},
+        "write_work": {"visit": visit, "labour": Labour([Done("service", "Service")], 1)},
     }
+
+
+def a_pull() -> Pulled:
+    trace = pull_trace.read(signals.pull_trace(signals.PullShape()).to_csv(), name="pull.csv")
+    return Pulled(trace, pull_trace.analyse(trace, Gauge(accuracy_of_reading=0.005)))
 
 
 def everything() -> dict[str, Any]:

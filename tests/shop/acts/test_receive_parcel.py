@@ -13,6 +13,7 @@ from spoolwright.shop.acts.add_reel import NewReel
 from spoolwright.shop.acts.receive_parcel import (
     ArrivingReel,
     Counted,
+    Envelope,
     NoReelWasInTheParcel,
     ReelWasAlreadyHere,
     ReturnWasOfAnotherReel,
@@ -31,7 +32,9 @@ pytestmark = pytest.mark.django_db
 
 def test_five_reels_are_five_numbers_tied_by_one_envelope(hand: Any) -> None:
     reels = [ArrivingReel(reel=NewReel(described=f"Pellmar 30-2 no. {i}")) for i in range(5)]
-    received = receive_parcel(hand=hand, customer=NewCustomer("Aslak Rein"), reels=reels, mass_kg=4.1)
+    received = receive_parcel(
+        hand=hand, customer=NewCustomer("Aslak Rein"), reels=reels, envelope=Envelope(mass_kg=4.1)
+    )
     visits = [written.entry.visit for written in received.written]
     assert [visit.tag for visit in visits] == [1, 2, 3, 4, 5]
     assert {visit.parcel for visit in visits} == {received.parcel}
@@ -102,7 +105,7 @@ def test_a_known_customer_is_not_written_down_twice(hand: Any) -> None:
     received = receive_parcel(
         hand=hand,
         customer=ragna,
-        came_by="walk-in",
+        envelope=Envelope(came_by="walk-in"),
         reels=[ArrivingReel(reel=NewReel(described="Tarvak 58R"), told=Told(up_to_minor=500_00))],
     )
     assert received.parcel.customer == ragna

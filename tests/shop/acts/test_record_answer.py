@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Any
 
@@ -12,6 +13,7 @@ from spoolwright.shop.acts.record_answer import (
     CapWasBelowTheQuote,
     OptionWasNotOffered,
     QuoteWasStruck,
+    Said,
     record_answer,
 )
 from spoolwright.shop.acts.refused import FieldWasRefused, WordsWereMissing
@@ -33,14 +35,9 @@ def quote(hand: Any, visit: Any) -> Any:
 
 
 def say(hand: Any, quote: Any, **changed: Any) -> Any:
-    said = {
-        "option": quote.options.first(),
-        "who": "Ragna Solbu",
-        "channel": "telephone",
-        "exact_words": "yes, up to 1,200",
-        "cap_minor": 1200_00,
-    }
-    return record_answer(hand=hand, quote=quote, **{**said, **changed}).entry.answer
+    option = changed.pop("option", quote.options.first())
+    usual = Said("Ragna Solbu", "telephone", "yes, up to 1,200", 1200_00)
+    return record_answer(hand=hand, quote=quote, option=option, said=replace(usual, **changed)).entry.answer
 
 
 def test_it_is_kept_word_for_word(hand: Any, quote: Any) -> None:

@@ -9,8 +9,8 @@ import pytest
 
 from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.attach_file import attach_file
-from spoolwright.shop.acts.open_diary import Attached
-from spoolwright.shop.acts.send_home import ParcelWasNotWeighed, send_home
+from spoolwright.shop.acts.open_diary import Attached, Beside
+from spoolwright.shop.acts.send_home import ParcelWasNotWeighed, WayHome, send_home
 from spoolwright.shop.questions.by_number import visit as visit_by_id
 from spoolwright.shop.questions.on_the_bench import on_the_bench
 from tests.shop import walk
@@ -26,12 +26,14 @@ def test_everything_that_is_evidence_is_kept(hand: Any) -> None:
         written = send_home(
             hand=hand,
             visit=visit,
-            carrier="Havnepost",
-            carrier_number="GV 17",
-            mass_kg=0.745,
-            insured_minor=5000_00,
-            enclosed=["old pawl in a bag", "proof sheet"],
-            attached=[Attached(label, "label and scale")],
+            way=WayHome(
+                carrier="Havnepost",
+                carrier_number="GV 17",
+                mass_kg=0.745,
+                insured_minor=5000_00,
+                enclosed=["old pawl in a bag", "proof sheet"],
+            ),
+            beside=Beside(attached=[Attached(label, "label and scale")]),
         )
     dispatch = written.entry.dispatch
     assert (dispatch.carrier_number, dispatch.mass_kg, dispatch.insured_minor) == ("GV 17", 0.745, 5000_00)
@@ -44,12 +46,12 @@ def test_everything_that_is_evidence_is_kept(hand: Any) -> None:
 def test_a_posted_parcel_is_weighed_and_a_fetched_reel_is_not(hand: Any) -> None:
     visit = walk.agreed(hand)
     with pytest.raises(ParcelWasNotWeighed):
-        send_home(hand=hand, visit=visit, carrier="Havnepost")
-    send_home(hand=hand, visit=visit, went_by="fetched")
+        send_home(hand=hand, visit=visit, way=WayHome(carrier="Havnepost"))
+    send_home(hand=hand, visit=visit, way=WayHome(went_by="fetched"))
     assert not visit_by_id(visit.pk).is_open
 
 
 def test_to_another_address_where_she_said_so(hand: Any) -> None:
     visit = walk.agreed(hand)
-    sent = send_home(hand=hand, visit=visit, mass_kg=0.7, sent_to="Fyrveien 1")
+    sent = send_home(hand=hand, visit=visit, way=WayHome(mass_kg=0.7, sent_to="Fyrveien 1"))
     assert sent.entry.dispatch.sent_to == "Fyrveien 1"

@@ -16,6 +16,7 @@ from spoolwright.shop.acts.take_reading import (
     ConditionWasUnknown,
     KindWasUnknown,
     NothingWasRead,
+    Signal,
     Value,
     ValueDidNotFit,
     take_reading,
@@ -91,8 +92,7 @@ def test_a_trace_keeps_its_file_and_its_analysis(hand: Any, visit: Any) -> None:
         values=[Value("pull_start", 38.2, "force", 0.4), Value("pull_run", 25.5, "force", 0.3)],
         conditions=GIVEN,
         way="pull trace",
-        analysis={"slip_start": 0.31, "samples": 900},
-        attachment=trace,
+        signal=Signal(trace, {"slip_start": 0.31, "samples": 900}),
     )
     reading = type(written.entry.reading).objects.get(pk=written.entry.pk)
     assert (reading.attachment, reading.way) == (trace, "pull trace")
@@ -165,6 +165,10 @@ def test_analysis_is_plain_data(hand: Any, visit: Any) -> None:
     values = [Value("pull_full", 50.0, "force", 0.1)]
     with pytest.raises(ValueError, match="Out of range float"):
         take_reading(
-            hand=hand, visit=visit, values=values, conditions=GIVEN, analysis={"judder": float("nan")}
+            hand=hand,
+            visit=visit,
+            values=values,
+            conditions=GIVEN,
+            signal=Signal(analysis={"judder": float("nan")}),
         )
     assert visit.entries.count() == 1

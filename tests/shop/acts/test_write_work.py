@@ -7,11 +7,12 @@ from typing import Any
 import pytest
 
 from spoolwright.shop.acts.add_reel import NewReel
-from spoolwright.shop.acts.receive_parcel import ArrivingReel, Told, receive_parcel
+from spoolwright.shop.acts.receive_parcel import ArrivingReel, Envelope, Told, receive_parcel
 from spoolwright.shop.acts.refused import FieldWasRefused, NothingWasAgreed
 from spoolwright.shop.acts.write_work import (
     Done,
     Fitted,
+    Labour,
     Lubricated,
     NothingWasDone,
     OwnMadePartWasNotDescribed,
@@ -67,11 +68,11 @@ def test_what_does_not_add_up_is_refused(hand: Any) -> None:
     visit = walk.agreed(hand)
     done = [Done("service", "Strip, wash, regrease")]
     with pytest.raises(NothingWasDone):
-        write_work(hand=hand, visit=visit, done=[], minutes=10)
+        write_work(hand=hand, visit=visit, labour=Labour([], 10))
     with pytest.raises(OwnMadePartWasNotDescribed, match="check spring"):
         walk.worked(hand, visit, parts=[Fitted("check spring", source="own-made")])
     with pytest.raises(FieldWasRefused) as told:
-        write_work(hand=hand, visit=visit, done=done, minutes=-1)
+        write_work(hand=hand, visit=visit, labour=Labour(done, -1))
     assert told.value.field == "minutes"
     with pytest.raises(FieldWasRefused):
         walk.worked(hand, visit, parts=[Fitted("pawl", source="borrowed")])
@@ -84,7 +85,7 @@ def test_walk_in_reels_too(hand: Any) -> None:
     received = receive_parcel(
         hand=hand,
         customer=NewCustomer("Peder Lien"),
-        came_by="walk-in",
+        envelope=Envelope(came_by="walk-in"),
         reels=[
             ArrivingReel(
                 reel=NewReel(described="Lumvik 4000"), while_you_wait=True, told=Told(up_to_minor=300_00)

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from spoolwright.judgement.what_next import what_next
-from spoolwright.shop.acts.record_answer import record_answer
+from spoolwright.shop.acts.record_answer import Said, record_answer
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.questions.by_number import visit as visit_by_id
 from spoolwright.shop.questions.facts_for_next import facts_for_next
@@ -47,7 +47,7 @@ def test_a_no_sends_it_home(hand: Any) -> None:
     visit = walk.arrived(hand)
     walk.read(hand, visit, "pull_full", 57.0, 0.5, "force")
     quote = walk.quoted(hand, visit)
-    record_answer(hand=hand, quote=quote, option=None, who="Ragna", channel="letter", exact_words="no")
+    record_answer(hand=hand, quote=quote, option=None, said=Said("Ragna", "letter", "no"))
     assert what_next(facts(visit)).act == "dispatch"
 
 

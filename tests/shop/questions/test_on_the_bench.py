@@ -10,6 +10,7 @@ from django.db import connection
 from django.test.utils import CaptureQueriesContext
 
 from spoolwright.shop.acts import clock
+from spoolwright.shop.acts.open_diary import Beside
 from spoolwright.shop.acts.promise_date import promise_date
 from spoolwright.shop.questions.choices import PLACES
 from spoolwright.shop.questions.on_the_bench import on_the_bench
@@ -39,20 +40,20 @@ def test_what_it_waits_for_and_what_comes_next(hand: Any) -> None:
     row = rows(MONDAY + timedelta(days=3, hours=1))[1]
     assert (row.place, row.waits_for, row.days) == ("asked shelf", "the customer's answer", 3)
     assert row.since == MONDAY
-    walk.answered(hand, quote, moved_to="mat")
+    walk.answered(hand, quote, beside=Beside(moved_to="mat"))
     assert (rows()[1].next.act, rows()[1].next.minutes) == ("work", 68)
     walk.worked(hand, visit)
     assert rows()[1].next.act == "proof"
 
 
 def test_half_the_agreed_work_is_not_the_work(hand: Any) -> None:
-    from spoolwright.shop.acts.write_work import Done, write_work
+    from spoolwright.shop.acts.write_work import Done, Labour, write_work
 
     visit = walk.agreed(hand)
     walk.read(hand, visit, "pull_full", 57.0, 0.5, "force")
-    write_work(hand=hand, visit=visit, done=[Done("service", "Strip, wash, regrease")], minutes=50)
+    write_work(hand=hand, visit=visit, labour=Labour([Done("service", "Strip")], 50))
     assert rows()[1].next.act == "work"
-    write_work(hand=hand, visit=visit, done=[Done("fit pawl", "Fit a pawl")], minutes=20)
+    write_work(hand=hand, visit=visit, labour=Labour([Done("fit pawl", "Fit a pawl")], 20))
     assert rows()[1].next.act == "proof"
 
 

@@ -31,7 +31,10 @@ class TwinWasNotMarked(Refused):
 
 @dataclass(frozen=True)
 class NewReel:
-    """A reel that the shop does not know yet; `marks` are pairs of kind and words."""
+    """A reel that the shop does not know yet: what stands on it ("Tarvak 58R"), or the sheet that says it.
+
+    `marks` are pairs of kind and words.
+    """
 
     described: str = ""
     sheet_version: SheetVersion | None = None
@@ -42,39 +45,29 @@ class NewReel:
 
 
 @transaction.atomic
-def add_reel(
-    *,
-    hand: Person,
-    customer: Customer,
-    described: str = "",
-    sheet_version: SheetVersion | None = None,
-    winding_hand: str = "",
-    serial: str = "",
-    twin_mark: str = "",
-    marks: tuple[tuple[str, str], ...] = (),
-) -> Reel:
-    """`described` is what stands on it ("Tarvak 58R"); a sheet says it where there is one."""
+def add_reel(*, hand: Person, customer: Customer, reel: NewReel) -> Reel:
+    """Refused while a twin of it from the same customer could be mistaken for it."""
     our_hand(hand)
     Customer.objects.select_for_update().get(pk=customer.pk)
-    words = described or (sheet_version.sheet.shown if sheet_version else "")
-    reel = Reel(
+    words = reel.described or (reel.sheet_version.sheet.shown if reel.sheet_version else "")
+    added = Reel(
         customer=customer,
-        sheet_version=sheet_version,
+        sheet_version=reel.sheet_version,
         described=needed(words, "described", "What the reel is"),
-        winding_hand=winding_hand,
+        winding_hand=reel.winding_hand,
         added_by=hand,
         added_at=clock.now(),
     )
-    _refuse_unmarked_twin(reel, twin_mark)
-    put(reel)
-    every = [("serial", serial), ("twin mark", twin_mark), *marks]
+    _refuse_unmarked_twin(added, reel.twin_mark)
+    put(added)
+    every = [("serial", reel.serial), ("twin mark", reel.twin_mark), *reel.marks]
     put_all(
-        IdentityMark(reel=reel, kind=kind, words=text, author=hand, written_at=clock.now())
+        IdentityMark(reel=added, kind=kind, words=text, author=hand, written_at=clock.now())
         for kind, text in every
         if text
     )
-    let_search_find(reel)
-    return reel
+    let_search_find(added)
+    return added
 
 
 def let_search_find(reel: Reel) -> None:

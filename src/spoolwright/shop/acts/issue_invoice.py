@@ -11,7 +11,7 @@ from spoolwright.judgement import money
 from spoolwright.judgement.cap import CapRuling
 from spoolwright.judgement.price import Charge, Priced, price
 from spoolwright.shop.acts import clock
-from spoolwright.shop.acts.open_diary import OpenDiary, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, OpenDiary, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.acts.send_quote import line_columns
@@ -50,22 +50,21 @@ def issue_invoice(
     charges: Sequence[Charge],
     why_more: str = "",
     due_on: date | None = None,
-    words: str = "",
-    moved_to: str = "",
-    seen: int | None = None,
+    beside: Beside = NOTHING_BESIDE,
 ) -> Written:
     """What was paid before counts as the deposit. The number is taken last, so a refusal leaves no gap."""
     if not charges:
         raise NothingWasBilled
-    diary = open_diary(hand, visit, seen)
+    diary = open_diary(hand, visit)
     shop, held = standing(), agreed(visit.pk)
     priced = price(charges, shop.rates())
     _refuse_sum(diary.visit, priced, shop, held, why_more)
-    written = diary.write(
-        "invoice", words=words, moved_to=moved_to, said=[why_more, *(c.title for c in charges)]
-    )
-    deposit = min(paid_ahead(visit.pk), priced.total_minor)
-    invoice = put(_invoice(diary, written, shop, held, priced, deposit, why_more, due_on))
+    written = diary.write("invoice", beside, [why_more, *(c.title for c in charges)])
+    invoice = _invoice(diary, shop, priced)
+    invoice.entry, invoice.answer, invoice.why_more = written.entry, held.answer, why_more
+    invoice.due_on = due_on or clock.today() + timedelta(days=shop.payment_days)
+    invoice.number = take_number("invoice")
+    put(invoice)
     put_all(InvoiceLine(invoice=invoice, **line_columns(i, line)) for i, line in enumerate(priced.lines))
     return written
 
@@ -81,23 +80,12 @@ def _refuse_sum(visit: Visit, priced: Priced, shop: ShopSettings, held: Agreed, 
         raise WhyMoreWasMissing(money.show(more, shop.currency_mark or shop.currency, 10**shop.minor_digits))
 
 
-def _invoice(
-    diary: OpenDiary,
-    written: Written,
-    shop: ShopSettings,
-    held: Agreed,
-    priced: Priced,
-    deposit: int,
-    why_more: str,
-    due_on: date | None,
-) -> Invoice:
+def _invoice(diary: OpenDiary, shop: ShopSettings, priced: Priced) -> Invoice:
     customer = diary.visit.reel.customer
+    deposit = min(paid_ahead(diary.visit.pk), priced.total_minor)
     return Invoice(
-        entry=written.entry,
-        number=take_number("invoice"),
         customer=customer,
         bill_to=f"{customer.name}\n{customer.address}".strip(),
-        answer=held.answer,
         currency=shop.currency,
         tax_rate=shop.tax_rate,
         prices_include_tax=shop.prices_include_tax,
@@ -107,6 +95,4 @@ def _invoice(
         deposit_minor=deposit,
         due_minor=priced.total_minor - deposit,
         issued_on=clock.today(),
-        due_on=due_on or clock.today() + timedelta(days=shop.payment_days),
-        why_more=why_more,
     )

@@ -24,6 +24,22 @@ class Attached:
 
 
 @dataclass(frozen=True)
+class Beside:
+    """What any entry may have beside its typed part: words, the place it moves the reel to, files.
+
+    `seen` is the number of the last entry that the writer saw; None: nobody was looking.
+    """
+
+    words: str = ""
+    moved_to: str = ""
+    attached: Sequence[Attached] = ()
+    seen: int | None = None
+
+
+NOTHING_BESIDE = Beside()
+
+
+@dataclass(frozen=True)
 class Written:
     """The entry that was written, and those that others wrote since the writer last looked."""
 
@@ -37,21 +53,12 @@ class OpenDiary:
 
     hand: Person
     visit: Visit
-    seen: int | None
 
-    def write(
-        self,
-        kind: str,
-        *,
-        words: str = "",
-        moved_to: str = "",
-        attached: Sequence[Attached] = (),
-        said: Iterable[str] = (),
-    ) -> Written:
+    def write(self, kind: str, beside: Beside, said: Iterable[str] = ()) -> Written:
         """Write one entry; `said` are the words of its typed part, for search."""
-        if moved_to and moved_to not in PLACES:
+        if beside.moved_to and beside.moved_to not in PLACES:
             raise FieldWasRefused("moved_to", [f"There is no such place. Accepted: {', '.join(PLACES)}."])
-        missed = self._missed()
+        missed = self._missed(beside.seen)
         entry = put(
             Entry(
                 visit=self.visit,
@@ -59,22 +66,22 @@ class OpenDiary:
                 kind=kind,
                 author=self.hand,
                 written_at=clock.now(),
-                moved_to=moved_to,
-                words=words,
+                moved_to=beside.moved_to,
+                words=beside.words,
             )
         )
         put_all(
             EntryAttachment(entry=entry, position=i, attachment=a.attachment, caption=a.caption)
-            for i, a in enumerate(attached)
+            for i, a in enumerate(beside.attached)
         )
         self._turn_page(entry)
         self._let_search_find(entry, said)
         return Written(entry, missed)
 
-    def _missed(self) -> tuple[Entry, ...]:
-        if self.seen is None or self.seen >= self.visit.last_seq:
+    def _missed(self, seen: int | None) -> tuple[Entry, ...]:
+        if seen is None or seen >= self.visit.last_seq:
             return ()
-        later = Entry.objects.filter(visit=self.visit, seq__gt=self.seen)
+        later = Entry.objects.filter(visit=self.visit, seq__gt=seen)
         return tuple(later.select_related("author").order_by("seq"))
 
     def _turn_page(self, entry: Entry) -> None:
@@ -94,12 +101,10 @@ class OpenDiary:
             make_findable(kind="entry", ref=entry.pk, title=title, words=words, visit=self.visit)
 
 
-def open_diary(
-    hand: Person | None, visit: Visit, seen: int | None = None, *, even_after_dispatch: bool = False
-) -> OpenDiary:
+def open_diary(hand: Person | None, visit: Visit, *, even_after_dispatch: bool = False) -> OpenDiary:
     """Lock the visit's row and hand out its diary; refused to strangers and for reels gone home."""
     ours = our_hand(hand)
     locked = Visit.objects.select_for_update(of=("self",)).select_related("reel").get(pk=visit.pk)
     if not locked.is_open and not even_after_dispatch:
         raise ReelHadGoneHome(locked.tag)
-    return OpenDiary(ours, locked, seen)
+    return OpenDiary(ours, locked)

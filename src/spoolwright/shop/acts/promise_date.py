@@ -6,7 +6,7 @@ from datetime import date
 
 from django.db import transaction
 
-from spoolwright.shop.acts.open_diary import Written, open_diary
+from spoolwright.shop.acts.open_diary import Beside, Written, open_diary
 from spoolwright.shop.acts.refused import Refused, SomeoneElseWroteFirst
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
@@ -33,14 +33,14 @@ def promise_date(
     """`p50` is kept one time in two, `p90` nine times in ten."""
     if p90 < p50:
         raise DatesWereOutOfOrder
-    diary = open_diary(hand, visit, seen)
+    diary = open_diary(hand, visit)
     if diary.visit.version != version:
         raise SomeoneElseWroteFirst(f"Reel {diary.visit.tag}")
     diary.visit.promised_p50, diary.visit.promised_p90 = p50, p90
     diary.visit.version += 1
     diary.visit.save(update_fields=["promised_p50", "promised_p90", "version"])
     said = f"Promised: likely by {_day(p50)}, almost surely by {_day(p90)}."
-    return diary.write("word", words=f"{said} {words}".strip())
+    return diary.write("word", Beside(f"{said} {words}".strip(), seen=seen))
 
 
 def _day(day: date) -> str:

@@ -10,7 +10,7 @@ from django.db import transaction
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.proof import Promise, decide
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.questions.agreed import agreed
@@ -56,24 +56,19 @@ def prove(
     hand: Person,
     visit: Visit,
     pairs: Sequence[ProofPair],
-    words: str = "",
-    moved_to: str = "",
-    attached: Sequence[Attached] = (),
-    seen: int | None = None,
+    beside: Beside = NOTHING_BESIDE,
 ) -> Written:
     """The decision is not chosen by the hand: promise, reading, uncertainty and the printed rule make it."""
     if not pairs:
         raise NothingWasProved
-    diary = open_diary(hand, visit, seen)
+    diary = open_diary(hand, visit)
     options = {answer.option_id for answer in agreed(visit.pk).answers}
     worked = Work.objects.filter(entry__visit=visit.pk, entry__strike=None).order_by("-entry__seq").first()
     for pair in pairs:
         if pair.promise.option_id not in options:
             raise PromiseWasNotAgreed(pair.promise)
         _refuse_unfit(pair, diary.visit, worked)
-    written = diary.write(
-        "proof", words=words, moved_to=moved_to, attached=attached, said=[p.promise.kind for p in pairs]
-    )
+    written = diary.write("proof", beside, [p.promise.kind for p in pairs])
     proof = put(Proof(entry=written.entry))
     put_all(_row(proof, i, pair, diary.hand.units) for i, pair in enumerate(pairs))
     return written

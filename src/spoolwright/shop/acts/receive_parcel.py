@@ -12,7 +12,7 @@ from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.add_customer import NewCustomer, add_customer
 from spoolwright.shop.acts.add_reel import NewReel, add_reel
 from spoolwright.shop.acts.make_findable import make_findable
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import Attached, Beside, Written, open_diary
 from spoolwright.shop.acts.put import checked, our_hand, put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.acts.take_number import take_number
@@ -90,17 +90,27 @@ class Received:
     written: tuple[Written, ...]
 
 
+@dataclass(frozen=True)
+class Envelope:
+    """How it came and what it was like from outside; a reel that is walked in has an envelope too."""
+
+    came_by: str = "post"
+    carrier: str = ""
+    carrier_number: str = ""
+    mass_kg: float | None = None
+    outer_damage: str = ""
+
+
+BY_POST = Envelope()
+
+
 @transaction.atomic
 def receive_parcel(
     *,
     hand: Person,
     customer: Customer | NewCustomer,
     reels: Sequence[ArrivingReel],
-    came_by: str = "post",
-    carrier: str = "",
-    carrier_number: str = "",
-    mass_kg: float | None = None,
-    outer_damage: str = "",
+    envelope: Envelope = BY_POST,
 ) -> Received:
     """All of it or none of it: a parcel that was half written down would be the worst of all."""
     our_hand(hand)
@@ -112,11 +122,7 @@ def receive_parcel(
         Parcel(
             number=0,
             customer=customer,
-            came_by=came_by,
-            carrier=carrier,
-            carrier_number=carrier_number,
-            mass_kg=mass_kg,
-            outer_damage=outer_damage,
+            **asdict(envelope),
             opened_by=hand,
             opened_at=clock.now(),
         )
@@ -158,7 +164,7 @@ def let_search_find(visit: Visit) -> None:
 
 def _reel(hand: Person, customer: Customer, reel: Reel | NewReel) -> Reel:
     if isinstance(reel, NewReel):
-        return add_reel(hand=hand, customer=customer, **{f: getattr(reel, f) for f in reel.__annotations__})
+        return add_reel(hand=hand, customer=customer, reel=reel)
     Reel.objects.select_for_update().get(pk=reel.pk)
     if here := reel.visits.filter(sent_home_at=None).first():
         raise ReelWasAlreadyHere(here)
@@ -176,10 +182,8 @@ def _write_arrival(hand: Person, visit: Visit, arriving: ArrivingReel) -> Writte
     counted = [f"{c.what} {c.words}" for c in arriving.contents]
     written = diary.write(
         "arrival",
-        words=arriving.words,
-        moved_to=arriving.place,
-        attached=arriving.attached,
-        said=[told.complaint, told.last_opened, told.line_words, *counted],
+        Beside(arriving.words, arriving.place, arriving.attached),
+        [told.complaint, told.last_opened, told.line_words, *counted],
     )
     arrival = put(Arrival(entry=written.entry, **asdict(told)))
     put_all(

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import datetime
 
 from django.db import transaction
 
 from spoolwright.judgement import money
 from spoolwright.shop.acts import clock
-from spoolwright.shop.acts.open_diary import Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import needed, put
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.questions.agreed import agreed
@@ -47,43 +48,48 @@ class CapWasBelowTheQuote(Refused):
         )
 
 
+@dataclass(frozen=True)
+class Said:
+    """What the customer said; `cap_minor` is the most for the whole bill, None when no cap was named."""
+
+    who: str
+    channel: str
+    exact_words: str
+    cap_minor: int | None = None
+    answered_at: datetime | None = None
+
+
 @transaction.atomic
 def record_answer(
     *,
     hand: Person,
     quote: Quote,
     option: QuoteOption | None,
-    who: str,
-    channel: str,
-    exact_words: str,
-    cap_minor: int | None = None,
-    answered_at: datetime | None = None,
-    words: str = "",
-    moved_to: str = "",
-    seen: int | None = None,
+    said: Said,
+    beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`option` None is a no. `cap_minor` is the most for the whole bill, None when no cap was named."""
-    if not exact_words.strip():
+    """`option` None is a no."""
+    if not said.exact_words.strip():
         raise AnswerWasSilent
-    needed(who, "who", "Who answered")
+    needed(said.who, "who", "Who answered")
     if option and option.quote_id != quote.pk:
         raise OptionWasNotOffered
-    diary = open_diary(hand, quote.entry.visit, seen)
+    diary = open_diary(hand, quote.entry.visit)
     if strike := Strike.objects.filter(entry=quote.pk).first():
         raise QuoteWasStruck(strike.reason)
-    if option and cap_minor is not None:
-        _refuse_low_cap(diary.visit.pk, option, cap_minor)
-    written = diary.write("answer", words=words, moved_to=moved_to, said=[who, exact_words])
+    if option and said.cap_minor is not None:
+        _refuse_low_cap(diary.visit.pk, option, said.cap_minor)
+    written = diary.write("answer", beside, [said.who, said.exact_words])
     put(
         Answer(
             entry=written.entry,
             quote=quote,
             option=option,
-            who=who,
-            channel=channel,
-            answered_at=answered_at or clock.now(),
-            exact_words=exact_words,
-            cap_minor=cap_minor,
+            who=said.who,
+            channel=said.channel,
+            answered_at=said.answered_at or clock.now(),
+            exact_words=said.exact_words,
+            cap_minor=said.cap_minor,
         )
     )
     return written

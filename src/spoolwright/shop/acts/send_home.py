@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import asdict, dataclass, replace
 
 from django.db import transaction
 
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import put
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.records.dispatch import Dispatch
@@ -21,46 +22,34 @@ class ParcelWasNotWeighed(Refused):
         )
 
 
+@dataclass(frozen=True)
+class WayHome:
+    """How it goes; `sent_to` empty: to the customer's own address, as it stands today."""
+
+    went_by: str = "post"
+    carrier: str = ""
+    carrier_number: str = ""
+    mass_kg: float | None = None
+    insured_minor: int | None = None
+    sent_to: str = ""
+    enclosed: Sequence[str] = ()
+
+
 @transaction.atomic
-def send_home(
-    *,
-    hand: Person,
-    visit: Visit,
-    went_by: str = "post",
-    carrier: str = "",
-    carrier_number: str = "",
-    mass_kg: float | None = None,
-    insured_minor: int | None = None,
-    sent_to: str = "",
-    enclosed: Sequence[str] = (),
-    words: str = "",
-    attached: Sequence[Attached] = (),
-    seen: int | None = None,
-) -> Written:
-    """`sent_to` empty: to the customer's own address, as it stands today."""
-    if went_by == "post" and not mass_kg:
+def send_home(*, hand: Person, visit: Visit, way: WayHome, beside: Beside = NOTHING_BESIDE) -> Written:
+    """A posted parcel is weighed first; a reel that is fetched is not."""
+    if way.went_by == "post" and not way.mass_kg:
         raise ParcelWasNotWeighed
-    diary = open_diary(hand, visit, seen)
+    diary = open_diary(hand, visit)
     customer = diary.visit.reel.customer
     written = diary.write(
         "dispatch",
-        words=words,
-        moved_to="post table",
-        attached=attached,
-        said=[carrier, carrier_number, *enclosed],
+        replace(beside, moved_to="post table"),
+        [way.carrier, way.carrier_number, *way.enclosed],
     )
-    put(
-        Dispatch(
-            entry=written.entry,
-            went_by=went_by,
-            carrier=carrier,
-            carrier_number=carrier_number,
-            mass_kg=mass_kg,
-            insured_minor=insured_minor,
-            sent_to=sent_to or f"{customer.name}\n{customer.address}".strip(),
-            enclosed=list(enclosed),
-        )
-    )
+    home = way.sent_to or f"{customer.name}\n{customer.address}".strip()
+    columns = {**asdict(way), "sent_to": home, "enclosed": list(way.enclosed)}
+    put(Dispatch(entry=written.entry, **columns))
     diary.visit.sent_home_at = written.entry.written_at
     diary.visit.save(update_fields=["sent_home_at"])
     return written

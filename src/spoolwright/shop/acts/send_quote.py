@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from decimal import Decimal
 from typing import Any
@@ -11,7 +11,7 @@ from typing import Any
 from django.db import transaction
 
 from spoolwright.judgement.price import Line
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.questions.agreed import agreed
@@ -84,19 +84,19 @@ def send_quote(
     hand: Person,
     visit: Visit,
     options: Sequence[OfferedOption],
-    words: str = "",
     deposit_asked_minor: int = 0,
     valid_until: date | None = None,
-    moved_to: str = "asked shelf",
-    attached: Sequence[Attached] = (),
-    seen: int | None = None,
+    beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """Where something was agreed already this is an extra: its lines hold only what is new."""
+    """Where something was agreed already this is an extra: its lines hold only what is new.
+
+    The reel goes to the asked shelf unless `beside` says another place.
+    """
     _refuse_unusable(options)
-    diary = open_diary(hand, visit, seen)
+    diary = open_diary(hand, visit)
     before = agreed(visit.pk)
     titles = [text for option in options for text in (option.title, *(w.title for w in option.works))]
-    written = diary.write("quote", words=words, moved_to=moved_to, attached=attached, said=titles)
+    written = diary.write("quote", replace(beside, moved_to=beside.moved_to or "asked shelf"), titles)
     shop = standing()
     quote = put(
         Quote(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from django.db import transaction
 
 from spoolwright.judgement import money
-from spoolwright.shop.acts.open_diary import Written, open_diary
+from spoolwright.shop.acts.open_diary import Beside, Written, open_diary
 from spoolwright.shop.acts.put import put
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.records.answer import Payment
@@ -31,10 +31,10 @@ def take_payment(
 ) -> Written:
     if not amount_minor:
         raise NothingWasPaid
-    diary = open_diary(hand, visit, seen, even_after_dispatch=True)
+    diary = open_diary(hand, visit, even_after_dispatch=True)
     shop = standing()
     shown = money.show(abs(amount_minor), shop.currency_mark or shop.currency, 10**shop.minor_digits)
     said = f"{'Paid' if amount_minor > 0 else 'Given back'}: {shown} ({paid_by})."
-    written = diary.write("word", words=f"{said} {words}".strip())
+    written = diary.write("word", Beside(f"{said} {words}".strip(), seen=seen))
     put(Payment(entry=written.entry, amount_minor=amount_minor, currency=shop.currency, paid_by=paid_by))
     return written

@@ -5,13 +5,13 @@ from __future__ import annotations
 import json
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from django.db import transaction
 
 from spoolwright.sheets import reading_kinds
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.records.attachment import Attachment
@@ -70,6 +70,14 @@ class Value:
     repeat: int = 0
 
 
+@dataclass(frozen=True)
+class Signal:
+    """The trace or the recording that values were read from; `analysis` is plain data about the reading."""
+
+    attachment: Attachment | None = None
+    analysis: Mapping[str, Any] = field(default_factory=dict)
+
+
 @transaction.atomic
 def take_reading(
     *,
@@ -78,25 +86,21 @@ def take_reading(
     values: Sequence[Value],
     conditions: Mapping[str, Any],
     way: str = "typed",
-    analysis: Mapping[str, Any] | None = None,
-    attachment: Attachment | None = None,
-    words: str = "",
-    moved_to: str = "",
-    attached: Sequence[Attached] = (),
-    seen: int | None = None,
+    signal: Signal | None = None,
+    beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`attachment` is the trace or the recording that the values were read from; `analysis` is plain data."""
+    """`signal` is what the values were read from, where they were not typed."""
     _refuse_values(values)
     _refuse_conditions({value.kind for value in values}, conditions)
-    diary = open_diary(hand, visit, seen)
+    diary = open_diary(hand, visit)
     titles = [reading_kinds.kind(kind).title for kind in dict.fromkeys(v.kind for v in values)]
-    written = diary.write("reading", words=words, moved_to=moved_to, attached=attached, said=titles)
+    written = diary.write("reading", beside, titles)
     reading = put(
         Reading(
             entry=written.entry,
             way=way,
-            analysis=_plain(analysis or {}),
-            attachment=attachment,
+            analysis=_plain(signal.analysis if signal else {}),
+            attachment=signal.attachment if signal else None,
             **{CONDITION_COLUMNS[key]: value for key, value in conditions.items() if value not in (None, "")},
         )
     )

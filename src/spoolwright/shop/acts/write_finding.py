@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from django.db import transaction
 
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import needed, put
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.records.finding import Finding
@@ -33,19 +31,14 @@ def write_finding(
     evidence: str,
     fault: str = "",
     touched: str = "",
-    words: str = "",
-    moved_to: str = "",
-    attached: Sequence[Attached] = (),
-    seen: int | None = None,
+    beside: Beside = NOTHING_BESIDE,
 ) -> Written:
     """`touched` is the id of the part that was touched on the section drawing."""
     if fault and fault not in FAULTS:
         raise FaultWasUnknown(fault)
     needed(part, "part", "The part")
     needed(evidence, "evidence", "The evidence")
-    diary = open_diary(hand, visit, seen)
-    written = diary.write(
-        "finding", words=words, moved_to=moved_to, attached=attached, said=[part, fault, evidence]
-    )
+    diary = open_diary(hand, visit)
+    written = diary.write("finding", beside, [part, fault, evidence])
     put(Finding(entry=written.entry, part=part, fault=fault, evidence=evidence, touched=touched))
     return written

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from django.db import transaction
 
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import Attached, Beside, Written, open_diary
 from spoolwright.shop.acts.put import needed
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
@@ -16,5 +16,5 @@ from spoolwright.shop.records.visit import Visit
 def write_word(
     *, hand: Person, visit: Visit, words: str, attached: Sequence[Attached] = (), seen: int | None = None
 ) -> Written:
-    diary = open_diary(hand, visit, seen, even_after_dispatch=True)
-    return diary.write("word", words=needed(words, "words", "The word"), attached=attached)
+    diary = open_diary(hand, visit, even_after_dispatch=True)
+    return diary.write("word", Beside(needed(words, "words", "The word"), attached=attached, seen=seen))

@@ -7,7 +7,7 @@ from dataclasses import asdict, dataclass
 
 from django.db import transaction
 
-from spoolwright.shop.acts.open_diary import Attached, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import NothingWasAgreed, Refused
 from spoolwright.shop.questions.agreed import agreed
@@ -56,39 +56,40 @@ class Lubricated:
     lot: str = ""
 
 
+@dataclass(frozen=True)
+class Labour:
+    """What was done in so many minutes, what went in, and what lay on the mat at the end (empty: nothing)."""
+
+    done: Sequence[Done]
+    minutes: int
+    parts: Sequence[Fitted] = ()
+    lubricants: Sequence[Lubricated] = ()
+    left_over: str = ""
+
+
 @transaction.atomic
-def write_work(
-    *,
-    hand: Person,
-    visit: Visit,
-    done: Sequence[Done],
-    minutes: int,
-    parts: Sequence[Fitted] = (),
-    lubricants: Sequence[Lubricated] = (),
-    left_over: str = "",
-    words: str = "",
-    moved_to: str = "",
-    attached: Sequence[Attached] = (),
-    seen: int | None = None,
-) -> Written:
+def write_work(*, hand: Person, visit: Visit, labour: Labour, beside: Beside = NOTHING_BESIDE) -> Written:
     """Refused before the customer said yes to anything; a return under our own warranty needs no yes."""
-    if not done:
+    if not labour.done:
         raise NothingWasDone
-    for part in parts:
+    for part in labour.parts:
         if part.source == "own-made" and not part.made_from.strip():
             raise OwnMadePartWasNotDescribed(part.what)
-    diary = open_diary(hand, visit, seen)
+    diary = open_diary(hand, visit)
     if diary.visit.return_of_id is None and not agreed(visit.pk).is_anything:
         raise NothingWasAgreed("Work")
-    said = [*(d.title for d in done), *(f"{p.what} {p.made_from}" for p in parts), left_over]
-    written = diary.write(
-        "work",
-        words=words,
-        moved_to=moved_to,
-        attached=attached,
-        said=[*said, *(f"{used.lubricant} {used.lot}" for used in lubricants)],
-    )
-    work = put(Work(entry=written.entry, minutes=minutes, left_over=left_over))
-    for table, rows in ((WorkDone, done), (PartFitted, parts), (LubricantUsed, lubricants)):
-        put_all(table(work=work, position=i, **asdict(row)) for i, row in enumerate(rows))
+    written = diary.write("work", beside, _said(labour))
+    work = put(Work(entry=written.entry, minutes=labour.minutes, left_over=labour.left_over))
+    rows = ((WorkDone, labour.done), (PartFitted, labour.parts), (LubricantUsed, labour.lubricants))
+    for table, lines in rows:
+        put_all(table(work=work, position=i, **asdict(line)) for i, line in enumerate(lines))
     return written
+
+
+def _said(labour: Labour) -> list[str]:
+    return [
+        *(piece.title for piece in labour.done),
+        *(f"{part.what} {part.made_from}" for part in labour.parts),
+        *(f"{used.lubricant} {used.lot}" for used in labour.lubricants),
+        labour.left_over,
+    ]

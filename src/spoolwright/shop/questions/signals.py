@@ -1,0 +1,37 @@
+"""The signal behind a reading, as it was kept: for its small line in the diary and for its chart."""
+
+from __future__ import annotations
+
+from spoolwright.bench.pull_reading import PullReading
+from spoolwright.bench.thinning import thinned
+from spoolwright.bench.trace import PullTrace
+from spoolwright.shop.records.reading import Reading
+from spoolwright.shop.records.signals import KeptPull, KeptSpin, pull_from, spin_from
+
+__all__ = ["KeptPull", "KeptSpin", "kept_pull", "pull_of", "spin_of"]
+
+
+def pull_of(reading: Reading) -> KeptPull | None:
+    return pull_from(reading.analysis)
+
+
+def spin_of(reading: Reading) -> KeptSpin | None:
+    return spin_from(reading.analysis)
+
+
+def kept_pull(trace: PullTrace, read: PullReading) -> KeptPull:
+    """What will be kept of a trace; a page draws it from this before anything is written."""
+    points = thinned(trace.time, trace.force)
+    return KeptPull(
+        times=tuple(moment for moment, _ in points),
+        forces=tuple(force for _, force in points),
+        slip_start=read.slip_start,
+        slip_end=read.slip_end,
+        start_up=read.start_up,
+        running=read.running,
+        rate=trace.found.rate,
+        number=read.pull_number,
+        pulls=read.pulls,
+        notes=read.notes,
+        budget=read.budget,
+    )
