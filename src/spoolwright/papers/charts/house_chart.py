@@ -82,7 +82,7 @@ def chart_spec(
         "height": height,
         "autosize": {"type": "fit", "contains": "padding"},
         "background": None,
-        "padding": {"left": 2, "right": 8, "top": 4, "bottom": 2},
+        "padding": {"left": 4, "right": 10, "top": 4, "bottom": 2},
         "config": _look(),
         "layer": list(layers),
     } | rest

@@ -12,6 +12,8 @@ from spoolwright.papers.charts.house_chart import Chart, Scale, Spec
 from spoolwright.papers.figures import shown
 
 HEIGHT = 215
+WIDEST = 38
+"""Room for "2,000" beside the axis, also where a page measures it before its lettering has arrived."""
 CROSS = "M-0.8,-0.8L0.8,0.8M-0.8,0.8L0.8,-0.8"
 STRIP_TOP, STRIP_BOTTOM = -0.16, -0.40
 """The strip of residuals lies under the curve, as shares of the greatest speed."""
@@ -35,7 +37,10 @@ def spin_down(spin: Spin, *, system: str = "metric", width: int | None = None) -
     encoding = {
         "x": house.x_axis("time, s", [0, max(spin.times) * 1.02]),
         "y": house.y_axis(
-            turning.title("spool speed"), [STRIP_BOTTOM * top, 1.08 * top], values=_round_ticks(top)
+            turning.title("spool speed"),
+            [STRIP_BOTTOM * top, 1.08 * top],
+            values=_round_ticks(top),
+            minExtent=WIDEST,
         ),
     }
     layers = [
@@ -111,7 +116,12 @@ def _strip(spin: Spin, turning: Scale, x: Spec) -> list[Spec]:
     per_share = 2 * reach / room
     middle = (room / 2) * per_share
     domain = [-middle, whole * per_share - middle]
-    axis = {"orient": "right", "values": [-round(reach, 2), 0, round(reach, 2)], "domain": False}
+    axis = {
+        "orient": "right",
+        "values": [-round(reach, 2), 0, round(reach, 2)],
+        "domain": False,
+        "minExtent": 24,
+    }
     y = house.y_axis("", domain, **axis)
     points = [{"x": round(spin.times[k], 4), "y": round(left[k], 4), "y2": 0} for k in _picked(spin)]
     mark = {"type": "rule", "color": house.INK, "strokeWidth": 0.7, "opacity": 0.8, "aria": False}

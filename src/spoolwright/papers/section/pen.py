@@ -9,11 +9,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 from html import escape
+from typing import TYPE_CHECKING
 
 from spoolwright.papers import materials_key
 from spoolwright.papers.ink import ACCENT, DRAWING_FACE
 from spoolwright.papers.section.shapes import Box, Outline, Point, Round, Shape
 from spoolwright.papers.typesetting import FONTS
+
+if TYPE_CHECKING:
+    from PIL.ImageFont import FreeTypeFont
 
 LETTERING = f"{DRAWING_FACE}, sans-serif"
 FINE_BELOW = 9.0
@@ -86,7 +90,7 @@ class Pen:
 
 
 @cache
-def _font(size: int):  # noqa: ANN202
+def _font(size: int) -> FreeTypeFont:
     from PIL import ImageFont
 
     return ImageFont.truetype(str(FONTS / "routed-gothic.ttf"), size)
