@@ -12,7 +12,7 @@ RADIUS_SLACK = 0.03
 """How far the radius may differ before two pulls are two different readings, as a share: judgement prior."""
 
 STAR_SLACK = 0.26
-"""How far the star may stand apart, in turns; a quarter turn is as near as a hand sets it: judgement prior."""
+"""How far the star may stand apart, in turns: a hand sets it to a quarter (judgement prior)."""
 
 TEMPERATURE_SLACK = 8.0
 """How far the bench may be warmer or colder [K]; oils thin by half over some twenty: judgement prior."""
