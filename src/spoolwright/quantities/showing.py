@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from decimal import ROUND_HALF_EVEN, Context, Decimal
+from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Context, Decimal
 from fractions import Fraction
 
 from spoolwright.quantities.table import DIMENSIONS
@@ -16,6 +16,9 @@ DIGITS = 3
 
 _LONGEST_FIXED = 9
 """Places that a person still reads; a bare value that needs more of them is kinder as a power of ten."""
+
+_COARSE = Decimal("2.5")
+"""A width whose first figure is below this needs a second one, or rounding would eat too much of it."""
 
 _EXACT = Context(prec=700, rounding=ROUND_HALF_EVEN)
 """Wide enough for any pair of floats, so that no hostile number trips the rounding."""
@@ -51,6 +54,24 @@ def show_interval(
     width = abs(ends[1] - ends[0])
     place = _last_place(width, 2) if width else _last_place(ends[1], DIGITS)
     return _with_unit(f"{_fixed(ends[0], place)} to {_fixed(ends[1], place)}", chosen)
+
+
+def show_end(
+    value: float, dimension: str, system: str = "metric", *, width: float, up: bool, unit: str | None = None
+) -> str:
+    """One end of an interval, rounded away from its middle: what is shown holds all that was meant.
+
+    `width` is the width of the interval in SI; it sets the places, coarser than `show_interval` does, because
+    an end that is promised has to be said aloud: "5.5 kg" and "8.0 kg" of an interval 5.57 to 7.91 kg.
+    """
+    chosen = _choose(value, dimension, system, unit)
+    number, spread = _in_unit(value, chosen), _spread_in_unit(width, chosen)
+    place = _last_place(spread, 1) if spread else _last_place(number, DIGITS)
+    if spread and spread.scaleb(-spread.adjusted()) < _COARSE:
+        place -= 1
+    rounding = ROUND_CEILING if up else ROUND_FLOOR
+    outward = number.quantize(Decimal(1).scaleb(place), rounding=rounding, context=_EXACT)
+    return _with_unit(_fixed(outward, place), chosen)
 
 
 def display_unit(dimension: str, system: str = "metric") -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from spoolwright.quantities import display_unit, show, show_interval
+from spoolwright.quantities import display_unit, read, show, show_end, show_interval
 
 KILO = 9.80665
 
@@ -79,3 +79,24 @@ def test_an_uncertainty_below_zero_is_a_mistake() -> None:
 def test_a_system_that_does_not_exist_is_a_mistake() -> None:
     with pytest.raises(ValueError, match="metric, imperial"):
         show(1.0, "force", "cubits")
+
+
+ENDS = [
+    (5.5695 * KILO, "force", 2.34 * KILO, False, "5.5 kg"),
+    (7.9086 * KILO, "force", 2.34 * KILO, True, "8.0 kg"),
+    (1.13061, "ratio", 0.083, True, "1.14"),
+    (0.0891, "ratio", 0.0479, True, "0.09"),
+    (19.91, "time", 17.0, False, "19 s"),
+    (0.000109, "length", 0.00004, True, "0.11 mm"),
+    (-2.31, "ratio", 0.5, False, "-2.4"),
+    (3.0, "ratio", 0.0, True, "3.00"),
+]
+
+
+@pytest.mark.parametrize(("value", "dimension", "width", "up", "text"), ENDS, ids=[row[4] for row in ENDS])
+def test_an_end_of_a_promise_is_rounded_away_from_the_middle(
+    value: float, dimension: str, width: float, up: bool, text: str
+) -> None:
+    assert show_end(value, dimension, width=width, up=up) == text
+    back = read(text, dimension)
+    assert back >= value * (1 - 1e-12) if up else back <= value + 1e-12
