@@ -17,9 +17,6 @@ from spoolwright.bench.trace import PullTrace
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 
-DRIFT_OVER = 10.0
-"""Seconds of slipping over which drift is stated."""
-
 SLOW_GAUGE = 20.0
 """Samples a second below which the start-up pull is only bracketed (common practice: a 20 Hz load cell)."""
 
@@ -35,7 +32,7 @@ class PullReading:
 
     start_up: highest pull in the first 0.3 s of slipping. running: mean pull from then to the end of the
     slip. start_up_ratio: the first over the second. judder: 5th to 95th percentile of the running part over
-    its mean. drift: slope of the running part, as a fraction of its mean for each 10 s of slipping.
+    its mean. drift: rise or fall of the running part from its start to its end, over its mean.
     """
 
     start_up: Measured
@@ -70,6 +67,10 @@ class _Run:
     gain: float
     slow: bool
 
+    @property
+    def lasts(self) -> float:
+        return float(self.time[-1] - self.time[0])
+
 
 def analyse(trace: PullTrace, gauge: Gauge, pull: int | None = None) -> PullReading:
     """Start-up pull, running pull, ratio, judder and drift of one pull in a trace.
@@ -95,8 +96,8 @@ def analyse(trace: PullTrace, gauge: Gauge, pull: int | None = None) -> PullRead
 
     Notes
     -----
-    running = mean F; judder = (p95 - p5) / mean F, freed of the gauge's own noise; drift = 10 s x slope /
-    mean F; ratio = start-up / running, in which the scale cancels and the zero counts (1 - ratio) / running.
+    running = mean F; judder = (p95 - p5) / mean F, freed of the gauge's own noise; drift = slope of the
+    straight line through the running part x its length / mean F; ratio = start-up / running, in which the scale cancels and the zero counts (1 - ratio) / running.
     A reading before the pull is not taken off: it may be the zero or a taut line, so it widens the result.
 
     Source
@@ -123,7 +124,7 @@ def analyse(trace: PullTrace, gauge: Gauge, pull: int | None = None) -> PullRead
         running=budget.measured(run.mean, "force", _of("running", rows)),
         start_up_ratio=budget.measured(top.value / run.mean, "ratio", _of("start_up_ratio", rows)),
         judder=budget.measured(_judder(run), "ratio", _of("judder", rows)),
-        drift=budget.measured(DRIFT_OVER * run.slope / run.mean, "ratio", _of("drift", rows)),
+        drift=budget.measured(run.slope * run.lasts / run.mean, "ratio", _of("drift", rows)),
         samples=len(run.force),
         slip_start=float(trace.time[chosen.start]),
         slip_end=float(trace.time[chosen.end]),
@@ -253,12 +254,11 @@ def _judder_rows(run: _Run) -> Iterable[Contribution]:
 
 
 def _drift_rows(run: _Run) -> Iterable[Contribution]:
-    per_slope = DRIFT_OVER / run.mean
+    per_slope = run.lasts / run.mean
     drift = abs(run.slope) * per_slope
-    lasts = float(run.time[-1] - run.time[0])
     slope = scatter.error_of_slope(run.time, run.residual)
     yield Contribution("drift", "scatter while slipping", "A", slope * per_slope)
-    yield Contribution("drift", "step of the display", "B", np.sqrt(2.0) * run.rounding / lasts * per_slope)
+    yield Contribution("drift", "step of the display", "B", np.sqrt(2.0) * run.rounding / run.mean)
     yield Contribution("drift", "zero of the gauge", "B", drift * run.zero / run.mean)
 
 

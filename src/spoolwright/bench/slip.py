@@ -184,7 +184,7 @@ def _at_rest(
 
 
 def _breakaway(time: Samples, force: Samples, first: int, last: int, level: float, slack: float) -> int:
-    """Where the climb ends: the crest of the first moments after which the pull climbs at a quarter at most."""
+    """Where the climb ends: the crest of the moments from which the pull climbs at a quarter at most."""
     i = first + int(np.argmax(force[first : last + 1] >= _NEAR * level))
     low = first + int(np.argmax(force[first : i + 1] >= 0.2 * level))
     while i < last:

@@ -18,7 +18,8 @@ class Unreadable(ValueError):
     def words(self) -> str:
         """One or two sentences for the person at the bench."""
         begin = f"{self.where}: {self.reason}" if self.where else self.reason[:1].upper() + self.reason[1:]
-        return f"{begin}. Accepted: {self.accepted}." if self.accepted else f"{begin}."
+        sentence = begin if begin.endswith("?") else f"{begin}."
+        return f"{sentence} Accepted: {self.accepted}." if self.accepted else sentence
 
 
 @dataclass(frozen=True)

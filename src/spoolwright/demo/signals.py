@@ -1,4 +1,4 @@
-"""Pull traces and tick recordings made from known physics plus noise, which carry the truth they were made from."""
+"""Pull traces and tick recordings made from known physics plus noise; each carries the truth behind it."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ class PullShape:
 
     The line comes tight over `ramp`, breaks away at running x start_up_ratio, settles within `settling` and
     runs for `slip` seconds with stick-slip (a sawtooth), one ripple a spool turn and a slow drift (fraction
-    of the running pull for each 10 s). `accuracy` is the largest error of the gauge's scale.
+    of the running pull over the whole slip). `accuracy` is the largest error of the gauge's scale.
     """
 
     running: float = 25.0
@@ -97,10 +97,10 @@ def _pull(time: Samples, s: PullShape, before: float, phases: Samples) -> Sample
     grip = np.clip(since / 0.2, 0.0, 1.0)
     saw = 2.0 * np.mod(since * s.stick_slip_rate + phases[0], 1.0) - 1.0
     turn = np.sin(2 * pi * (since / s.turn_time + phases[1]))
-    level = s.running * (1.0 + s.drift * (since - s.slip / 2) / 10.0)
+    level = s.running * (1.0 + s.drift * (since / s.slip - 0.5))
     ripple = s.running * grip * (s.stick_slip * saw + s.turn_ripple * turn)
     start = (top - s.running) * np.exp(-np.maximum(since, 0.0) / s.settling)
-    start -= s.running * s.drift * -s.slip / 20.0 * (np.maximum(1.0 - since / 0.3, 0.0))
+    start += 0.5 * s.running * s.drift * np.maximum(1.0 - since / 0.3, 0.0)
     slipping = level + ripple + start
     release = np.clip(1.0 - (since - s.slip) / 0.12, 0.0, 1.0)
     return np.where(since < 0, tight, slipping * release)
@@ -116,7 +116,7 @@ def _pull_truth(s: PullShape, before: float, phases: Samples, first: float) -> P
         running=float(run.mean()),
         start_up_ratio=float(start.max() / run.mean()),
         judder=float((high - low) / run.mean()),
-        drift=s.drift * s.running / float(run.mean()),
+        drift=s.drift * (1.0 - 0.3 / s.slip) * s.running / float(run.mean()),
         breaks_away=breaks - first,
         let_go=breaks + s.slip - first,
     )
@@ -165,8 +165,8 @@ PULL_STYLES = tuple(_PULL_WRITERS)
 class SpinShape:
     """One coast-down of a spool (rad/s, drag per unit inertia) and how its ticks were caught.
 
-    `jitter` is the scatter of a tick as a fraction of a turn, `clock` its scatter in s; `missed` and `doubled`
-    are the shares of turns whose tick is not heard, or heard twice. `seconds` ends the recording early.
+    `jitter` is the scatter of a tick as a fraction of a turn, `clock` its scatter in s; `missed` and
+    `doubled` are the shares of turns whose tick is not heard, or heard twice. `seconds` ends it early.
     """
 
     initial_speed: float = 200.0
@@ -185,7 +185,7 @@ class SpinShape:
 
 @dataclass(frozen=True)
 class SpinTruth:
-    """The coast-down itself: first speed, drag per unit inertia, seconds to rest, faults, and when it began."""
+    """The coast-down itself: first speed, drag per unit inertia, seconds to rest, faults, when it began."""
 
     initial_speed: float
     constant: float

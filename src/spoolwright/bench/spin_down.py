@@ -1,0 +1,275 @@
+"""Counted turns to what a coast-down says: first speed, three kinds of drag, time to rest, goodness of fit."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from spoolwright.bench import budget, coast_fit
+from spoolwright.bench.budget import Contribution
+from spoolwright.bench.coast_fit import TURN, CoastFit
+from spoolwright.bench.mending import FEWEST, Mended
+from spoolwright.bench.recount import recount
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.bench.unreadable import Unreadable
+from spoolwright.mechanics import coastdown
+
+SLOWEST_SPEED, FASTEST_SPEED = 1.0, 600.0
+"""Speeds of a spool in rad/s between which ticks are believed."""
+
+WORST_FIT = 0.05
+"""Residual speed over first speed above which the ticks are no coast-down."""
+
+_STILL_FASTEST = 0.98
+_EDGE = 1.1
+_COUNTS = 3
+_TORQUES = ("torque", "viscous_drag", "quadratic_drag")
+_PER_INERTIA = ("deceleration", "frequency", "ratio")
+_DRAGS = ("constant", "viscous", "quadratic")
+
+Array = NDArray[np.float64]
+
+
+@dataclass(frozen=True, eq=False)
+class SpinDown:
+    """What one coast-down says; each value with its standard uncertainty.
+
+    With an inertia the drags are torques [N m, N m s, N m s^2]; without one they are per unit inertia
+    [rad/s^2, 1/s, 1/rad]. `initial_speed` is the speed at `start` (s on the recording's clock), `stop_time`
+    the time from there to rest. `relative_rms` is the root mean square of measured less fitted mean speed
+    between used ticks, over the initial speed. `time` [s from start], `speed` and `fitted` [rad/s] are the
+    curve, with the `turns` [-] that each of its points spans (more than one where ticks were not heard);
+    `residuals` [rad] is the turned angle less the fitted angle at each used tick.
+    """
+
+    initial_speed: Measured
+    constant: Measured
+    viscous: Measured
+    quadratic: Measured
+    stop_time: Measured
+    ticks_used: int
+    ticks_mended: int
+    relative_rms: float
+    start: float
+    time: Array
+    speed: Array
+    fitted: Array
+    turns: NDArray[np.int64]
+    residuals: Array
+    per_inertia: bool
+    budget: tuple[Contribution, ...]
+    notes: tuple[str, ...]
+
+
+def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int = 1) -> SpinDown:
+    """Read a coast-down from counted turns.
+
+    Parameters
+    ----------
+    mended : Mended
+        Tick times [s] with turn numbers [-], 8 or more.
+    inertia : Measured or None
+        Moment of inertia of all that turns [kg m^2], above zero; None: drags per unit inertia.
+    ticks_per_turn : int
+        Marks on the spool [-], 1 or more.
+
+    Returns
+    -------
+    SpinDown
+        Values with standard uncertainties [rad/s, N m or rad/s^2 and so on, s].
+
+    Raises
+    ------
+    Unreadable
+        Speeds that no spool has, too few ticks after the fastest moment, ticks that no drag explains, a
+        recording that does not show what brings the spool to rest.
+    ValueError
+        An inertia or a number of marks that is not above zero.
+
+    Notes
+    -----
+    inertia dw/dt = -(constant + viscous w + quadratic w^2), fitted to 2 pi k at the k-th turn. Ticks before
+    the fastest moment belong to the hand and are left out. Where the best fit has no constant drag the spool
+    would never stop; then the best fit with one of the other two left out is taken, and the notes say so.
+    Time to rest: uncertainty from the covariance, first order.
+
+    Source
+    ------
+    JCGM 100:2008, 5.2.2 (correlated inputs) and H.3; `mechanics.coastdown` for the law.
+
+    Examples
+    --------
+    >>> turns = np.arange(0, 30)
+    >>> read = fit(Mended(20 - np.sqrt(400 - 4 * np.pi * turns / 5), turns, 0, 0))
+    >>> round(read.initial_speed.value, 4), round(read.stop_time.value, 3)
+    (100.0, 20.0)
+    """
+    if inertia is not None and not inertia.value > 0:
+        raise ValueError(f"inertia must be above zero; came {inertia.value}")
+    if ticks_per_turn < 1:
+        raise ValueError(f"ticks_per_turn must be 1 or more; came {ticks_per_turn}")
+    first = _fastest(mended)
+    start = float(mended.times[first])
+    time, turns = _count_again(mended, first)
+    found, notes = _best(time, turns)
+    found = _per_mark(found, ticks_per_turn)
+    _check_speed(found)
+    angle = TURN * turns[found.used] / ticks_per_turn
+    middle, seen, fitted = _curve(time[found.used], angle, found.values)
+    rms = float(np.sqrt(np.mean((seen - fitted) ** 2))) / float(found.values[1])
+    if rms > WORST_FIT:
+        reason = f"no drag explains these ticks: the speed is off by {rms:.0%} of the first speed"
+        raise Unreadable(reason, "", "one tick a turn from a spool that slows down by itself")
+    rows = tuple(_rows(found, inertia))
+    scale, names = (1.0, _PER_INERTIA) if inertia is None else (inertia.value, _TORQUES)
+    constant, viscous, quadratic = (
+        budget.measured(float(value) * scale, dimension, [row for row in rows if row.result == key])
+        for key, value, dimension in zip(_DRAGS, found.values[2:], names, strict=True)
+    )
+    return SpinDown(
+        Measured(float(found.values[1]), float(found.deviations[1]), "rotation"),
+        constant,
+        viscous,
+        quadratic,
+        stop_time=_stop_time(found),
+        ticks_used=int(np.count_nonzero(found.used)),
+        ticks_mended=_faults(mended, start, time[found.used], turns[found.used]),
+        relative_rms=rms,
+        start=start,
+        time=middle,
+        speed=seen,
+        fitted=fitted,
+        turns=np.diff(turns[found.used]),
+        residuals=found.residual,
+        per_inertia=inertia is None,
+        budget=rows,
+        notes=(*notes, *_notes(found, start, mended, time)),
+    )
+
+
+def _fastest(mended: Mended) -> int:
+    """The first tick from which the spool is as fast as it ever gets; before it, a hand was at work."""
+    if len(mended.times) < FEWEST:
+        raise Unreadable(f"there are {len(mended.times)} ticks", "", f"{FEWEST} ticks or more")
+    speed = np.diff(mended.turns) / np.maximum(np.diff(mended.times), 1e-9)
+    padded = np.pad(speed, 2, mode="edge")
+    smooth = np.median(np.lib.stride_tricks.sliding_window_view(padded, 5), axis=1)
+    first = int(np.argmax(smooth >= _STILL_FASTEST * smooth.max()))
+    if len(mended.times) - first < FEWEST:
+        left = len(mended.times) - first
+        raise Unreadable(f"only {left} ticks follow the fastest moment", "", f"{FEWEST} ticks or more")
+    return first
+
+
+def _count_again(mended: Mended, first: int) -> tuple[Array, NDArray[np.int64]]:
+    """Fit, number every tick by the fit, and so on until the numbers stay."""
+    start = mended.times[first]
+    time, turns = mended.times[first:] - start, mended.turns[first:] - mended.turns[first]
+    heard = mended.heard[mended.heard >= start] - start
+    for _ in range(_COUNTS if len(heard) else 0):
+        now, number = recount(heard, time, turns, coast_fit.fit(time, turns))
+        if (
+            len(now) < max(FEWEST, len(time) - 2)
+            or np.array_equal(now, time)
+            and np.array_equal(number, turns)
+        ):
+            break
+        time, turns = now, number
+    return time, turns
+
+
+def _faults(mended: Mended, start: float, time: Array, turns: NDArray[np.int64]) -> int:
+    """Ticks that were dropped and turns that were counted in, from the first used tick to the last."""
+    if not len(mended.heard):
+        return mended.mended
+    heard = np.count_nonzero((mended.heard >= start + time[0]) & (mended.heard <= start + time[-1]))
+    return int(heard - len(time)) + int(turns[-1] - turns[0]) + 1 - len(time)
+
+
+def _best(time: Array, turns: NDArray[np.int64]) -> tuple[CoastFit, tuple[str, ...]]:
+    full = coast_fit.fit(time, turns)
+    if full.values[2] > 0:
+        return full, ()
+    fewer = [coast_fit.fit(time, turns, free) for free in ((True, False, True), (True, True, False))]
+    stopping = [found for found in fewer if found.values[2] > 0]
+    if not stopping:
+        reason = "the recording does not show what brings the spool to rest"
+        raise Unreadable(reason, "", "a recording that goes on until the spool is slow")
+    note = (
+        "The recording does not part constant from viscous drag; a simpler law that comes to rest was taken."
+    )
+    return min(stopping, key=lambda found: float(np.sum(found.residual**2))), (note,)
+
+
+def _per_mark(found: CoastFit, marks: int) -> CoastFit:
+    """Angles counted as one turn a tick are marks times too large: so are the speeds and the first drag."""
+    scale = np.array([1 / marks, 1 / marks, 1 / marks, 1.0, float(marks)])
+    return CoastFit(
+        found.values * scale, found.covariance * np.outer(scale, scale), found.used, found.residual / marks
+    )
+
+
+def _check_speed(found: CoastFit) -> None:
+    first = float(found.values[1])
+    if not SLOWEST_SPEED / _EDGE <= first <= FASTEST_SPEED * _EDGE:
+        reason = f"the ticks would mean {first:.3g} rad/s at the start"
+        accepted = (
+            f"{SLOWEST_SPEED:g} to {FASTEST_SPEED:g} rad/s; is the unit of time right, and one tick a turn?"
+        )
+        raise Unreadable(reason, "", accepted)
+
+
+def _curve(time: Array, angle: Array, values: Array) -> tuple[Array, Array, Array]:
+    """Middle of each interval, mean speed in it as measured, and as fitted."""
+    steps = np.maximum(np.diff(time), 1e-9)
+    fitted = np.diff(coast_fit.angle_at(time, values)) / steps
+    return 0.5 * (time[1:] + time[:-1]), np.diff(angle) / steps, fitted
+
+
+def _rows(found: CoastFit, inertia: Measured | None) -> Iterable[Contribution]:
+    yield Contribution("initial_speed", "scatter of the ticks", "A", float(found.deviations[1]))
+    scale = 1.0 if inertia is None else inertia.value
+    for key, value, spread in zip(_DRAGS, found.values[2:], found.deviations[2:], strict=True):
+        yield Contribution(key, "scatter of the ticks", "A", scale * float(spread))
+        if inertia is not None:
+            yield Contribution(key, "inertia", "B", float(value) * inertia.uncertainty)
+
+
+def _stop_time(found: CoastFit) -> Measured:
+    """Time to rest, with the slope in each direction of the covariance taken over a small step."""
+    stop = _rest(found.values)
+    slopes = np.zeros(5)
+    for i in range(1, 5):
+        step = max(
+            1e-3 * float(found.values[i]), 1e-3 * min(float(found.deviations[i]), _least_step(found, i))
+        )
+        moved = found.values.copy()
+        moved[i] += step
+        slopes[i] = (_rest(moved) - stop) / step
+    variance = float(slopes @ found.covariance @ slopes)
+    return Measured(stop, float(np.sqrt(max(variance, 0.0))), "time")
+
+
+def _least_step(found: CoastFit, i: int) -> float:
+    """A drag of zero is moved by a thousandth of what would matter beside the constant drag."""
+    speed = float(found.values[1])
+    return float(found.values[2]) / speed ** max(i - 2, 0)
+
+
+def _rest(values: Array) -> float:
+    return float(coastdown.stop_time(float(values[1]), 1.0, *(float(drag) for drag in values[2:])))
+
+
+def _notes(found: CoastFit, start: float, mended: Mended, time: Array) -> Iterable[str]:
+    before = int(np.count_nonzero(mended.heard < start))
+    if before:
+        yield f"{before} ticks before {start:.2f} s were left out: still driven, or they fit no count."
+    last = float(coast_fit.speed_at(time[-1:], found.values)[0]) / float(found.values[1])
+    if last > 0.25:
+        yield f"The recording ends at {last:.0%} of the first speed; the time to rest is foretold, not seen."
+    viscous, quadratic = (bool(found.deviations[i] > 0.5 * found.values[i]) for i in (3, 4))
+    if viscous and quadratic:
+        yield "The recording does not part viscous from quadratic drag; look at their uncertainties."
