@@ -95,7 +95,7 @@ def test_other_conditions_are_another_reading(hand: Any) -> None:
     walk.worked(hand, visit)
     kept = walk.promise_of("pull_full_spool")
     for other in ({"line": "off"}, {"radius": 0.0185}):
-        with pytest.raises(ReadingDidNotServe, match="not comparable"):
+        with pytest.raises(ReadingDidNotServe, match="Not comparable"):
             proved(hand, visit, pull(hand, visit, 6.9, conditions=other), kept)
     assert (
         proved(hand, visit, pull(hand, visit, 6.9, conditions={"radius": 0.0236}), kept).decision == "shown"
@@ -117,3 +117,19 @@ def test_what_there_is_to_prove(hand: Any) -> None:
     after = pull(hand, visit, 6.9)
     rows = {row.promise.kind: (row.measured, row.before) for row in to_prove(visit.pk)}
     assert rows == {"pull_full": (after, before), "start_up_ratio": (None, None)}
+
+
+def test_a_reading_that_cannot_be_compared_is_not_put_forward(hand: Any) -> None:
+    visit = walk.arrived(hand)
+    near = pull(hand, visit, 5.8)
+    pull(hand, visit, 5.0, conditions={"radius": 0.030})
+    promise = OfferedPromise("pull_full", "force", low=6 * walk.G, conditions={"radius": 0.0235})
+    walk.answered(hand, walk.quoted(hand, visit, walk.option(promises=(promise,))))
+    walk.worked(hand, visit)
+    pull(hand, visit, 7.9, conditions={"radius": 0.018})
+    assert [(row.measured, row.before) for row in to_prove(visit.pk)] == [(None, near)]
+    after = pull(hand, visit, 6.9)
+    assert [(row.measured, row.before) for row in to_prove(visit.pk)] == [(after, near)]
+    far = visit.entries.filter(kind="reading").order_by("seq")[1].reading.values.get()
+    with pytest.raises(ReadingDidNotServe, match="before the work"):
+        prove(hand=hand, visit=visit, pairs=[ProofPair(walk.promise_of("pull_full"), after, far)])

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
 
-from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.add_customer import NewCustomer, add_customer
 from spoolwright.shop.acts.add_reel import NewReel
 from spoolwright.shop.acts.receive_parcel import (
@@ -89,15 +87,6 @@ def test_a_return_is_of_the_same_reel_and_after_it_went_home(hand: Any) -> None:
     other = [ArrivingReel(reel=NewReel(described="Ostrell S71"), return_of=here)]
     with pytest.raises(ReturnWasOfAnotherReel):
         receive_parcel(hand=hand, customer=here.reel.customer, reels=other)
-
-
-def test_dunked_an_hour_ago_must_not_be_turned_for_two_days(hand: Any) -> None:
-    dunked = datetime(2026, 6, 6, 14, 10, tzinfo=UTC)
-    with clock.as_of(dunked + timedelta(minutes=55)):
-        arrival = walk.arrived(hand, under_water_at=dunked).entries.get().arrival
-    assert arrival.must_not_be_turned(dunked + timedelta(hours=1))
-    assert arrival.must_not_be_turned(dunked + timedelta(hours=47))
-    assert not arrival.must_not_be_turned(dunked + timedelta(hours=49))
 
 
 def test_a_known_customer_is_not_written_down_twice(hand: Any) -> None:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import isclose
 
 from django.db import transaction
 
 from spoolwright.bench.uncertainty import Measured
+from spoolwright.judgement.comparable import apart
 from spoolwright.judgement.proof import Promise, decide
-from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
+from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, OpenDiary, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.questions.agreed import agreed
@@ -20,9 +20,6 @@ from spoolwright.shop.records.quote import QuotePromise
 from spoolwright.shop.records.reading import ReadingValue
 from spoolwright.shop.records.visit import Visit
 from spoolwright.shop.records.work import Work
-
-# How far the radius may differ before two pulls are two different readings: judgement prior.
-RADIUS_SLACK = 0.03
 
 
 class NothingWasProved(Refused):
@@ -67,16 +64,16 @@ def prove(
     for pair in pairs:
         if pair.promise.option_id not in options:
             raise PromiseWasNotAgreed(pair.promise)
-        _refuse_unfit(pair, diary.visit, worked)
+        _refuse_unfit(pair, worked, diary)
     written = diary.write("proof", beside, [p.promise.kind for p in pairs])
     proof = put(Proof(entry=written.entry))
     put_all(_row(proof, i, pair, diary.hand.units) for i, pair in enumerate(pairs))
     return written
 
 
-def _refuse_unfit(pair: ProofPair, visit: Visit, worked: Work | None) -> None:
+def _refuse_unfit(pair: ProofPair, worked: Work | None, diary: OpenDiary) -> None:
     entry = pair.measured.reading.entry
-    if entry.visit_id != visit.pk or hasattr(entry, "strike") or pair.measured.repeat:
+    if entry.visit_id != diary.visit.pk or hasattr(entry, "strike") or pair.measured.repeat:
         raise ReadingDidNotServe("The proof takes an unstruck result from this diary, not a single try.")
     if worked is None or entry.seq < worked.entry.seq:
         raise ReadingDidNotServe(
@@ -85,23 +82,11 @@ def _refuse_unfit(pair: ProofPair, visit: Visit, worked: Work | None) -> None:
     wanted = pair.promise.reading_kind or pair.measured.kind
     if wanted != pair.measured.kind or pair.promise.dimension != pair.measured.dimension:
         raise ReadingDidNotServe(f"{pair.promise.kind} was promised; {pair.measured.kind} was measured.")
-    _refuse_other_conditions(pair)
-
-
-def _refuse_other_conditions(pair: ProofPair) -> None:
-    taken = pair.measured.reading.conditions
-    for key in ("line", "brakes"):
-        promised = pair.promise.conditions.get(key)
-        if promised and taken.get(key) and promised != taken[key]:
-            raise ReadingDidNotServe(
-                f"Promised with {key} {promised}, measured with {key} {taken[key]}: not comparable."
-            )
-    promised, radius = pair.promise.conditions.get("radius"), taken.get("radius")
-    if isinstance(promised, float) and radius and not isclose(promised, radius, rel_tol=RADIUS_SLACK):
-        raise ReadingDidNotServe(
-            "The line left the spool at another radius than the promise is for. "
-            "Pull depends on the radius: not comparable."
-        )
+    conditions = pair.measured.reading.conditions
+    if parted := apart(pair.promise.conditions, conditions, diary.hand.units):
+        raise ReadingDidNotServe(f"Not comparable with what was promised. {' '.join(parted)}")
+    if pair.before and (parted := apart(pair.before.reading.conditions, conditions, diary.hand.units)):
+        raise ReadingDidNotServe(f"Not comparable with the reading before the work. {' '.join(parted)}")
 
 
 def _row(proof: Proof, position: int, pair: ProofPair, system: str) -> ProofRow:

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from spoolwright.bench.uncertainty import Measured
+from spoolwright.judgement.comparable import apart
 from spoolwright.judgement.taken import Taken
 from spoolwright.shop.questions.agreed import agreed
 from spoolwright.shop.records.quote import QuotePromise
@@ -15,7 +16,7 @@ from spoolwright.shop.records.work import Work
 
 @dataclass(frozen=True)
 class ToProve:
-    """A promise that was agreed, with the latest reading after the work and the one before it."""
+    """A promise that was agreed, with the latest comparable reading after the work and the one before it."""
 
     promise: QuotePromise
     measured: ReadingValue | None
@@ -61,14 +62,12 @@ def to_prove(visit_id: int) -> tuple[ToProve, ...]:
     options = [answer.option_id for answer in agreed(visit_id).answers]
     promises = QuotePromise.objects.filter(option__in=options).select_related("option")
     found = results(visit_id)
-    return tuple(
-        ToProve(
-            promise,
-            _last_of(promise, (v for v in found if _is_after(v, worked_last))),
-            _last_of(promise, (v for v in found if not _is_after(v, worked_first))),
-        )
-        for promise in promises.order_by("option__quote", "position")
-    )
+    rows = []
+    for promise in promises.order_by("option__quote", "position"):
+        measured = _last_of(promise, (v for v in found if _is_after(v, worked_last)))
+        before = _last_of(promise, (v for v in found if not _is_after(v, worked_first)), measured)
+        rows.append(ToProve(promise, measured, before))
+    return tuple(rows)
 
 
 def _work_seq(visit_id: int, order: str) -> int | None:
@@ -81,9 +80,20 @@ def _is_after(value: ReadingValue, seq: int | None) -> bool:
     return seq is not None and value.reading.entry.seq > seq
 
 
-def _last_of(promise: QuotePromise, values: Iterable[ReadingValue]) -> ReadingValue | None:
+def _last_of(
+    promise: QuotePromise, values: Iterable[ReadingValue], beside: ReadingValue | None = None
+) -> ReadingValue | None:
+    """The last value of the promised kind that may stand beside the promise, and beside that other value."""
     kind = promise.reading_kind or promise.kind
-    fitting = [v for v in values if v.kind == kind and v.dimension == promise.dimension]
+    also = beside.reading.conditions if beside else {}
+    fitting = [
+        v
+        for v in values
+        if v.kind == kind
+        and v.dimension == promise.dimension
+        and not apart(promise.conditions, v.reading.conditions)
+        and not apart(also, v.reading.conditions)
+    ]
     return fitting[-1] if fitting else None
 
 

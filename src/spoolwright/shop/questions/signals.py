@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from spoolwright.bench.pull_reading import PullReading
-from spoolwright.bench.thinning import thinned
+from spoolwright.bench.spin_down import SpinDown
+from spoolwright.bench.thinning import MOST, thinned
 from spoolwright.bench.trace import PullTrace
 from spoolwright.shop.records.reading import Reading
 from spoolwright.shop.records.signals import KeptPull, KeptSpin, pull_from, spin_from
 
-__all__ = ["KeptPull", "KeptSpin", "kept_pull", "pull_of", "spin_of"]
+__all__ = ["KeptPull", "KeptSpin", "kept_pull", "kept_spin", "pull_of", "spin_of"]
 
 
 def pull_of(reading: Reading) -> KeptPull | None:
@@ -34,4 +35,22 @@ def kept_pull(trace: PullTrace, read: PullReading) -> KeptPull:
         pulls=read.pulls,
         notes=read.notes,
         budget=read.budget,
+    )
+
+
+def kept_spin(spin: SpinDown) -> KeptSpin:
+    """What will be kept of a coast-down; every turn that no tick was heard for stays among the points."""
+    every = max(1, len(spin.time) // MOST)
+    kept = [k for k in range(len(spin.time)) if k % every == 0 or spin.turns[k] > 1]
+    return KeptSpin(
+        times=tuple(float(spin.time[k]) for k in kept),
+        speeds=tuple(float(spin.speed[k]) for k in kept),
+        fitted=tuple(float(spin.fitted[k]) for k in kept),
+        counted_in=tuple(bool(spin.turns[k] > 1) for k in kept),
+        stop_time=spin.stop_time,
+        ticks_used=spin.ticks_used,
+        ticks_mended=spin.ticks_mended,
+        relative_rms=spin.relative_rms,
+        notes=spin.notes,
+        budget=spin.budget,
     )
