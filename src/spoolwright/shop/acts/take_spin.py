@@ -16,7 +16,7 @@ from spoolwright.shop.records.visit import Visit
 
 
 def values_of(spin: SpinDown) -> Sequence[Value]:
-    """What is written down of a coast-down. Without the spool's inertia its drags are no torques: left out."""
+    """What is written down: without the spool's inertia its drags are no torques, and are left out."""
     found: dict[str, Measured] = {"spin_initial_speed": spin.initial_speed, "stop_time": spin.stop_time}
     if not spin.per_inertia:
         found |= {
