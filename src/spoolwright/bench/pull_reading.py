@@ -97,7 +97,8 @@ def analyse(trace: PullTrace, gauge: Gauge, pull: int | None = None) -> PullRead
     Notes
     -----
     running = mean F; judder = (p95 - p5) / mean F, freed of the gauge's own noise; drift = slope of the
-    straight line through the running part x its length / mean F; ratio = start-up / running, in which the scale cancels and the zero counts (1 - ratio) / running.
+    straight line through the running part x its length / mean F; ratio = start-up / running, in which the
+    scale cancels and the zero counts (1 - ratio) / running.
     A reading before the pull is not taken off: it may be the zero or a taut line, so it widens the result.
 
     Source

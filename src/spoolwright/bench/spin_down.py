@@ -1,4 +1,4 @@
-"""Counted turns to what a coast-down says: first speed, three kinds of drag, time to rest, goodness of fit."""
+"""Counted turns to what a coast-down says: first speed, three drags, time to rest, how well it fits."""
 
 from __future__ import annotations
 

@@ -1,0 +1,124 @@
+"""`spoolwright spin FILE`: a recording or a list of ticks to what a coast-down says of a spool's drag."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from collections.abc import Iterable
+from pathlib import Path
+from typing import Any
+
+from spoolwright.quantities import NotAQuantity, read, show
+
+SUMMARY = "read a spin-down: how fast the spool was, what slows it, when it stops"
+
+INERTIA_IS_KNOWN_TO = 0.0
+"""Relative standard uncertainty of an inertia that is typed without one."""
+
+_TORQUE_UNITS = {"constant": "N m", "viscous": "N m s", "quadratic": "N m s^2"}
+_PER_INERTIA_UNITS = {"constant": "rad/s^2", "viscous": "1/s", "quadratic": "1/rad"}
+_PLAIN = {"initial_speed": "rad/s", "stop_time": "s"}
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a WAV in which each turn ticks, or a CSV of tick times")
+    parser.add_argument("--json", action="store_true", help="print one JSON object, SI units inside")
+    parser.add_argument(
+        "--inertia", metavar="I", help='of all that turns, such as "3e-5 kg m^2"; gives torques'
+    )
+    parser.add_argument(
+        "--inertia-uncertainty", metavar="U", help='standard uncertainty of it, such as "2e-6 kg m^2"'
+    )
+    parser.add_argument("--time-unit", metavar="UNIT", help="of the ticks in a CSV: s, ms or us")
+    parser.add_argument(
+        "--ticks-per-turn", metavar="N", type=int, default=1, help="marks on the spool (default: 1)"
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    from spoolwright.bench import spin_down, ticks
+    from spoolwright.bench.unreadable import Unreadable
+
+    if args.ticks_per_turn < 1:
+        raise Unreadable(f"{args.ticks_per_turn} ticks a turn cannot be", "--ticks-per-turn", "1 or more")
+    inertia = _inertia(args.inertia, args.inertia_uncertainty)
+    path = Path(args.file)
+    times = _ticks(path.read_bytes(), path.name, args.time_unit or "")
+    result = spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=args.ticks_per_turn)
+    if args.json:
+        print(json.dumps(_as_data(result), ensure_ascii=False, indent=2))
+    else:
+        print("\n".join(_in_words(result)))
+    return 0
+
+
+def _inertia(typed: str | None, spread: str | None) -> Any:
+    from spoolwright.bench.uncertainty import Measured
+
+    if typed is None:
+        return None
+    value = read(typed, "inertia")
+    if value <= 0:
+        raise NotAQuantity(typed, "is not above zero", 'a moment of inertia such as "3e-5 kg m^2"')
+    deviation = abs(read(spread, "inertia")) if spread else INERTIA_IS_KNOWN_TO * value
+    return Measured(value, deviation, "inertia")
+
+
+def _ticks(data: bytes, name: str, time_unit: str) -> Any:
+    """What the file is decides, not what it is called."""
+    from spoolwright.bench import file_text, recording, ticks
+
+    if file_text.kind_of(data) or name.lower().endswith(".wav"):
+        return ticks.find(recording.read_wav(data, name=name))
+    return ticks.read_csv(data, name=name, time_unit=time_unit)
+
+
+def _units(result: Any) -> dict[str, str]:
+    return {**_PLAIN, **(_PER_INERTIA_UNITS if result.per_inertia else _TORQUE_UNITS)}
+
+
+def _as_data(result: Any) -> dict[str, Any]:
+    from spoolwright.bench.uncertainty import COVERAGE_FACTOR
+
+    names = ("initial_speed", "constant", "viscous", "quadratic", "stop_time")
+    found = {name: getattr(result, name) for name in names}
+    return {
+        **{name: measured.value for name, measured in found.items()},
+        "ticks_used": result.ticks_used,
+        "ticks_mended": result.ticks_mended,
+        "relative_rms": result.relative_rms,
+        "uncertainties": {name: measured.expanded for name, measured in found.items()},
+        "coverage_factor": COVERAGE_FACTOR,
+        "units": _units(result),
+        "per_inertia": result.per_inertia,
+        "start": result.start,
+        "notes": list(result.notes),
+    }
+
+
+def _in_words(result: Any) -> Iterable[str]:
+    speed, stop = result.initial_speed, result.stop_time
+    yield f"First speed      {_shown(speed)} ({result.start:.2f} s into the file)"
+    yield f"Time to rest     {_shown(stop)} from there"
+    yield "What slows it:"
+    units = _units(result)
+    for name, words in (
+        ("constant", "at any speed"),
+        ("viscous", "growing with speed"),
+        ("quadratic", "growing with its square"),
+    ):
+        drag = getattr(result, name)
+        shown = (
+            f"{drag.value:.3g} ± {drag.expanded:.2g} {units[name]}" if result.per_inertia else _shown(drag)
+        )
+        yield f"  {words:24} {shown}"
+    if result.per_inertia:
+        yield "  (per moment of inertia; say --inertia and these become torques)"
+    yield f"Ticks: {result.ticks_used} used, {result.ticks_mended} doubled or missing ones put right."
+    yield f"The law fits to {result.relative_rms:.2%} of the first speed. Uncertainties are k = 2."
+    yield "A spin time compares a reel with itself only: same spool, same line, same brakes."
+    yield from (f"Note: {note}" for note in result.notes)
+
+
+def _shown(measured: Any) -> str:
+    return show(measured.value, measured.dimension, uncertainty=measured.expanded)
