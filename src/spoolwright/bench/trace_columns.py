@@ -87,7 +87,8 @@ def pick(table: Table, form: TraceForm) -> Picked:
 def _refuse_ticks(table: Table, found: tuple[Column, ...]) -> None:
     if len(found) == 1 and len(table.rows) > 2 and not found[0].force_unit:
         values = table.column(found[0].index)
-        if found[0].says_time and np.all(np.diff(values) >= 0):
+        rises = bool(np.all(np.diff(values) > 0)) and float(values[0]) >= 0
+        if rises and (found[0].says_time or not found[0].title):
             reason = "the file holds times only, as a spin-down's ticks do, and no pull"
             raise Unreadable(reason, table.name, "a column of force beside the time; ticks are read by spin")
 

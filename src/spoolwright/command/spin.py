@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Iterable
+from math import floor, log10
 from pathlib import Path
 from typing import Any
 
@@ -108,9 +109,7 @@ def _in_words(result: Any) -> Iterable[str]:
         ("quadratic", "growing with its square"),
     ):
         drag = getattr(result, name)
-        shown = (
-            f"{drag.value:.3g} ± {drag.expanded:.2g} {units[name]}" if result.per_inertia else _shown(drag)
-        )
+        shown = _per_inertia(drag, units[name]) if result.per_inertia else _shown(drag)
         yield f"  {words:24} {shown}"
     if result.per_inertia:
         yield "  (per moment of inertia; say --inertia and these become torques)"
@@ -118,6 +117,14 @@ def _in_words(result: Any) -> Iterable[str]:
     yield f"The law fits to {result.relative_rms:.2%} of the first speed. Uncertainties are k = 2."
     yield "A spin time compares a reel with itself only: same spool, same line, same brakes."
     yield from (f"Note: {note}" for note in result.notes)
+
+
+def _per_inertia(drag: Any, unit: str) -> str:
+    """A drag per moment of inertia, for which no scale has a unit, to two figures of its uncertainty."""
+    if drag.expanded <= 0:
+        return f"{drag.value:.4g} {unit}"
+    places = max(0, 1 - floor(log10(drag.expanded)))
+    return f"{drag.value:.{places}f} ± {drag.expanded:.{places}f} {unit}"
 
 
 def _shown(measured: Any) -> str:
