@@ -10,6 +10,11 @@ from spoolwright.judgement import money
 from spoolwright.judgement.price import Priced
 from spoolwright.judgement.shop_rates import ShopRates
 
+OFFICE_MINUTES = {"open and count": 4, "photos": 3, "ask": 5, "pick parts": 3, "bill": 4, "pack": 6}
+"""Minutes of a posted job away from the bench, a third of the whole: judgement prior."""
+
+_AT_THE_COUNTER = ("photos", "ask", "pick parts", "bill")
+
 
 @dataclass(frozen=True)
 class Earned:
@@ -147,6 +152,71 @@ def earned(priced: Priced, minutes: int, needed_per_hour_minor: int, rates: Shop
     return Earned(
         left, minutes, per_hour, needed_per_hour_minor, short, _words(left, minutes, per_hour, short, rates)
     )
+
+
+def needed_per_hour(rates: ShopRates) -> int:
+    """What an hour at this bench has to leave, taken as the hour that the shop asks, without its tax.
+
+    Parameters
+    ----------
+    rates : ShopRates
+        The hour and the tax **[minor unit/h]**.
+
+    Returns
+    -------
+    int
+        An hour without tax **[minor unit/h]**.
+
+    Source
+    ------
+    Arithmetic on the shop's own figures; a shop that knows its yearly cost puts `hourly_cost` in its place.
+
+    Examples
+    --------
+    >>> from spoolwright.judgement.shop_rates import starting_rates
+    >>> needed_per_hour(starting_rates())
+    48000
+    """
+    tax = 1 + rates.tax_rate if rates.prices_include_tax else Fraction(1)
+    return money.half_up(rates.hourly_minor / tax)
+
+
+def job_earned(priced: Priced, bench_minutes: int, rates: ShopRates, *, posted: bool, extra: bool) -> Earned:
+    """What a quoted job earns an hour, with the minutes that nobody sees at the bench.
+
+    Parameters
+    ----------
+    priced : Priced
+        The job's price **[minor unit]**.
+    bench_minutes : int
+        Minutes at the bench **[min]**, 0 or more.
+    rates : ShopRates
+        The hour and the tax **[minor unit/h]**.
+    posted : bool
+        Whether it is packed and sent **[-]**.
+    extra : bool
+        Whether it is asked besides a job that is under way **[-]**: then only asking costs time.
+
+    Returns
+    -------
+    Earned
+        What is left, by the job and by the hour **[minor unit]**, and how much is missing.
+
+    Source
+    ------
+    Office minutes of a posted common tune: judgement prior.
+
+    Examples
+    --------
+    >>> from spoolwright.judgement.price import Charge, price
+    >>> from spoolwright.judgement.shop_rates import starting_rates
+    >>> tune = price([Charge("tier", "Common tune", 52000)], starting_rates())
+    >>> job_earned(tune, 58, starting_rates(), posted=True, extra=False).minutes
+    83
+    """
+    steps = ("ask",) if extra else tuple(OFFICE_MINUTES) if posted else _AT_THE_COUNTER
+    office = sum(OFFICE_MINUTES[step] for step in steps)
+    return earned(priced, bench_minutes + office, needed_per_hour(rates), rates)
 
 
 def _words(left: int, minutes: int, per_hour: int, short: int, rates: ShopRates) -> str:

@@ -39,19 +39,22 @@ class Wrong:
 
 
 def whats_wrong(
-    sheet: ReelSheet, taken: Sequence[Taken], findings: Iterable[Finding], sound: Prediction
+    sheet: ReelSheet | None,
+    taken: Sequence[Taken],
+    findings: Iterable[Finding],
+    sound: Prediction | None,
 ) -> tuple[Wrong, ...]:
     """Everything that is wrong with a reel, each thing once.
 
     Parameters
     ----------
-    sheet : ReelSheet
-        The model **[SI]**.
+    sheet : ReelSheet or None
+        The model **[SI]**; None: only limits that hold for every reel are used.
     taken : sequence of Taken
         Its readings **[SI]**.
     findings : iterable of Finding
         What was found by eye and hand **[-]**.
-    sound : Prediction
+    sound : Prediction or None
         What a sound reel of this model gives, to compare pulls and spins with **[SI]**.
 
     Returns
@@ -86,12 +89,12 @@ def whats_wrong(
     return tuple(found.values())
 
 
-def tags(sheet: ReelSheet) -> tuple[str, ...]:
+def tags(sheet: ReelSheet | None) -> tuple[str, ...]:
     """What limits of readings may hang on: the kind of reel, and how its anti-reverse is built.
 
     Parameters
     ----------
-    sheet : ReelSheet
+    sheet : ReelSheet or None
         The model **[SI]**.
 
     Returns
@@ -109,11 +112,13 @@ def tags(sheet: ReelSheet) -> tuple[str, ...]:
     >>> tags(reel_sheet.load("tarvak-54c"))
     ('round multiplier', 'roller clutch')
     """
+    if sheet is None:
+        return ()
     roller = sheet.anti_reverse is not None and sheet.anti_reverse.roller_clutch
     return (sheet.reel.kind, "roller clutch") if roller else (sheet.reel.kind,)
 
 
-def _of_reading(sheet: ReelSheet, one: Taken, sound: Prediction) -> str:
+def _of_reading(sheet: ReelSheet | None, one: Taken, sound: Prediction | None) -> str:
     if one.kind == "anti_reverse_slips" and one.measured.value > 0:
         return "roller-clutch-slips" if "roller clutch" in tags(sheet) else "dog-worn"
     if one.kind in ("pull_full", "spin_time"):
@@ -124,12 +129,12 @@ def _of_reading(sheet: ReelSheet, one: Taken, sound: Prediction) -> str:
     return band_findings().get(one.kind, {}).get(band, "")
 
 
-def _far_below(one: Taken, sound: Prediction) -> str:
+def _far_below(one: Taken, sound: Prediction | None) -> str:
     key, about = {
         "pull_full": ("pull_full_spool", "drag-weak"),
         "spin_time": ("spin_time", "spool-bearing-gummed"),
     }[one.kind]
-    beside = sound.values.get(key)
+    beside = sound.values.get(key) if sound else None
     # A spin with the line on, or a pull at another radius, is not the reading of a sound reel's prediction.
     alike = one.kind == "pull_full" or one.word("line") != "on"
     if beside is None or not alike:

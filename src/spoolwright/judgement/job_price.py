@@ -27,7 +27,26 @@ class JobPrice:
     only_if: tuple[str, ...]
 
 
-def price_of(works: Sequence[Work], kind: str, rates: ShopRates, *, posted: bool = True) -> JobPrice:
+@dataclass(frozen=True)
+class Before:
+    """What the customer said yes to before: the tier that is paid for, the works in it; nothing at first."""
+
+    tier: str = ""
+    works: tuple[str, ...] = ()
+
+
+NOTHING_BEFORE = Before()
+
+
+def price_of(
+    works: Sequence[Work],
+    kind: str,
+    rates: ShopRates,
+    *,
+    posted: bool = True,
+    more: Sequence[Charge] = (),
+    before: Before = NOTHING_BEFORE,
+) -> JobPrice:
     """Price a set of works on one kind of reel.
 
     Parameters
@@ -40,6 +59,11 @@ def price_of(works: Sequence[Work], kind: str, rates: ShopRates, *, posted: bool
         Tiers, hour, margin, own price list **[minor unit]**.
     posted : bool
         Whether it goes home by post **[-]**.
+    more : sequence of Charge
+        Lines that somebody added by hand **[minor unit]**, after the parts.
+    before : Before
+        What was agreed before **[-]**: an extra that its tier holds costs its parts only, and post and
+        consumables are on the first bill.
 
     Returns
     -------
@@ -49,9 +73,8 @@ def price_of(works: Sequence[Work], kind: str, rates: ShopRates, *, posted: bool
     Notes
     -----
     Of the tiers that hold any of the works, the one that comes out cheapest for the customer is taken;
-    plain hours where no tier holds any. Works
-    inside the tier cost their parts only; the rest is charged by its minutes, shorter where the reel lies
-    stripped anyway.
+    plain hours where no tier holds any. Works inside the tier cost their parts only; the rest is charged by
+    its minutes, shorter where the reel lies stripped anyway. A tier that is paid for is not charged again.
 
     Source
     ------
@@ -64,19 +87,18 @@ def price_of(works: Sequence[Work], kind: str, rates: ShopRates, *, posted: bool
     >>> works = chosen(["strip-and-wash", "regrease-gears", "new-pawl"], "round multiplier")
     >>> price_of(works, "round multiplier", starting_rates()).priced.total_minor
     74400
+    >>> cog = chosen(["new-idler-cog"], "round multiplier")
+    >>> before = Before("common", ("strip-and-wash",))
+    >>> price_of(cog, "round multiplier", starting_rates(), posted=False, before=before).priced.total_minor
+    6500
     """
-    opened = any(work.id == OPENS for work in works)
-    holding = [tier for tier in rates.tiers if any(tier.key in work.within for work in works)]
-    ways: list[Tier | None] = [*holding] or [None]
-    tier, work_charges = min(
-        (_by_tier(works, kind, rates, tier, opened) for tier in ways),
-        key=lambda pair: sum(charge.unit_minor for charge in pair[1]),
-    )
+    opened = OPENS in {*before.works, *(work.id for work in works)}
+    tier, work_charges = _work_charges(works, kind, rates, before, opened)
     parts = [part for work in works for part in work.parts]
     middle, low, high = (
         [_part(p, rates, at) for p in parts if p.sure != "only if"] for at in _MIDDLE_LOW_HIGH
     )
-    rest = _rest(rates, posted)
+    rest = list(more) if before.tier else [*more, *_rest(rates, posted)]
     priced = price([*work_charges, *middle, *rest], rates)
     return JobPrice(
         tier=tier.key if tier else "",
@@ -90,6 +112,20 @@ def price_of(works: Sequence[Work], kind: str, rates: ShopRates, *, posted: bool
 
 
 _MIDDLE_LOW_HIGH = (Fraction(1, 2), Fraction(0), Fraction(1))
+
+
+def _work_charges(
+    works: Sequence[Work], kind: str, rates: ShopRates, before: Before, opened: bool
+) -> tuple[Tier | None, list[Charge]]:
+    if before.tier:
+        outside = [work for work in works if before.tier not in work.within]
+        return _by_tier(outside, kind, rates, None, opened)
+    holding = [tier for tier in rates.tiers if any(tier.key in work.within for work in works)]
+    ways: list[Tier | None] = [*holding] or [None]
+    return min(
+        (_by_tier(works, kind, rates, tier, opened) for tier in ways),
+        key=lambda pair: sum(charge.unit_minor for charge in pair[1]),
+    )
 
 
 def _by_tier(

@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from spoolwright.judgement.job_price import price_of
+from spoolwright.judgement.job_price import Before, price_of
+from spoolwright.judgement.price import Charge
 from spoolwright.judgement.shop_rates import starting_rates
 from spoolwright.judgement.works import chosen
 
@@ -85,3 +86,26 @@ def test_post_and_consumables_follow_the_shop() -> None:
 
 def test_no_work_is_no_tier() -> None:
     assert job().tier == ""
+
+
+def test_a_line_added_by_hand_stands_after_the_parts_and_before_the_post() -> None:
+    told = price_of(
+        chosen([*TUNE, "new-pawl"], KIND), KIND, RATES, more=[Charge("other", "Line, 200 m", 18000)]
+    )
+    assert [line.kind for line in told.priced.lines] == ["tier", "part", "other", "post"]
+    assert told.priced.total_minor == 52000 + 9500 + 18000 + 12900
+    assert len(told.sureness) == 4
+
+
+def test_an_extra_inside_a_tier_that_is_paid_for_costs_its_part() -> None:
+    """Trade handbook, chapter 9, scenario 1: the idler cog is 65 kr more, and nothing else is."""
+    before = Before("common", tuple(TUNE))
+    used = replace(RATES, consumables_minor=2500)
+    told = price_of(chosen(["new-idler-cog"], KIND), KIND, used, before=before)
+    assert [(line.kind, line.gross_minor) for line in told.priced.lines] == [("part", 6500)]
+    assert told.minutes == chosen(["new-idler-cog"], KIND)[0].minutes(KIND, reel_is_open=True)
+
+
+def test_an_extra_outside_the_tier_is_charged_by_the_minutes_of_a_stripped_reel() -> None:
+    told = price_of(chosen(["run-in"], KIND), KIND, RATES, before=Before("common", tuple(TUNE)))
+    assert [(line.kind, line.gross_minor) for line in told.priced.lines] == [("labour", 8000)]

@@ -4,9 +4,13 @@ import pytest
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.findings import Finding
-from spoolwright.judgement.quote_options import MOST_OVER_BUILT, Around, three_options
+from spoolwright.judgement.option_works import Way
+from spoolwright.judgement.price import Charge
+from spoolwright.judgement.quote_case import open_case
+from spoolwright.judgement.quote_options import MOST_OVER_BUILT, Around, Changes, offer, three_options
 from spoolwright.judgement.shop_rates import starting_rates
 from spoolwright.judgement.taken import Taken
+from spoolwright.judgement.works import chosen
 from spoolwright.sheets import reel_sheet
 
 RATES = starting_rates()
@@ -116,3 +120,24 @@ def test_over_the_counter_there_is_no_post() -> None:
         three_options(SHEET, {}, [], RATES, around=Around(posted=p), samples=300)[0] for p in (True, False)
     )
     assert posted.total_minor - handed.total_minor == RATES.post_minor
+
+
+def test_what_a_hand_changes_the_price_and_the_prediction_follow() -> None:
+    case = open_case(SHEET, JERKS, [PAWL], RATES, samples=300)
+    kind = SHEET.reel.kind
+    plain = offer(case, Way("put right", chosen(["strip-and-wash", "dress-drag", "new-pawl"], kind)))
+    carbon = offer(case, Way("put right", chosen(["strip-and-wash", "carbon-drag-set", "new-pawl"], kind)))
+    assert carbon.total_minor - plain.total_minor == RATES.own_prices["carbon disc set"]
+    assert carbon.predicted["start_up_ratio"].middle < plain.predicted["start_up_ratio"].middle
+    changed = Changes({"new-pawl": 30}, {"pawl": 8000}, [Charge("other", "Line, 200 m", 18000)])
+    dearer = offer(case, Way("put right", plain.works), changed)
+    assert dearer.total_minor == plain.total_minor - 1500 + 18000
+    own = chosen(["new-pawl"], kind)[0].minutes(kind, reel_is_open=True)
+    assert dearer.minutes == plain.minutes + 30 - own
+
+
+def test_minutes_outside_the_tier_are_paid_for() -> None:
+    case = open_case(SHEET, {}, [], RATES, samples=300)
+    way = Way("most", chosen(["strip-and-wash", "polish-spool-shaft"], SHEET.reel.kind))
+    longer = offer(case, way, Changes({"polish-spool-shaft": 22}))
+    assert longer.total_minor - offer(case, way).total_minor == 10 * RATES.hourly_minor // 60

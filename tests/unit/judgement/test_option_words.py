@@ -1,0 +1,55 @@
+"""What is said beside an option."""
+
+from __future__ import annotations
+
+from spoolwright.judgement.findings import Finding
+from spoolwright.judgement.job_price import Before, price_of
+from spoolwright.judgement.option_words import beside_the_trade, left_undone, rests_on, warnings
+from spoolwright.judgement.option_works import Way, three_ways
+from spoolwright.judgement.quote_case import Around, open_case
+from spoolwright.judgement.shop_rates import starting_rates
+from spoolwright.judgement.works import chosen
+from spoolwright.sheets import reel_sheet
+
+RATES = starting_rates()
+KIND = "round multiplier"
+SHEET = reel_sheet.load("tarvak-58r")
+
+
+def test_what_the_wider_option_would_do_is_named_and_of_the_strip_only_its_first_step() -> None:
+    case = open_case(
+        None, {}, [Finding("frame", "F31", "crack at the foot")], RATES, around=Around(kind=KIND)
+    )
+    said = left_undone(case, three_ways(case)[0])
+    assert said[0] == "Not answered: crack at the foot."
+    assert "Not in this: strip to the last part and wash." in said
+    assert not any("lubricate every point" in words for words in said)
+
+
+def test_what_was_agreed_before_counts_as_answered() -> None:
+    around = Around(kind=KIND, before=Before("common", ("new-pawl",)))
+    found = [Finding("pawl", "F15"), Finding("idler cog", "F16")]
+    case = open_case(None, {}, found, RATES, around=around)
+    assert left_undone(case, Way("extra", chosen(["new-idler-cog"], KIND))) == ()
+
+
+def test_a_dry_stack_chosen_by_hand_is_warned_of() -> None:
+    case = open_case(reel_sheet.load("tarvak-52"), {}, [], RATES, samples=300)
+    works = chosen(["carbon-drag-set-dry", "under-gear-disc"], KIND)
+    said = warnings(case, Way("most", works), price_of(works, KIND, RATES), case.predict(works))
+    assert any("no further than" in words for words in said)
+
+
+def test_each_reason_is_given_once() -> None:
+    case = open_case(SHEET, {}, [], RATES, samples=200)
+    reasons = rests_on(case.predict([]))
+    assert reasons
+    assert len(reasons) == len(set(reasons))
+
+
+def test_full_works_are_measured_against_a_full_tune_and_an_extra_against_nothing() -> None:
+    case = open_case(None, {}, [], RATES, around=Around(kind=KIND))
+    works = chosen(["strip-and-wash", "run-in"], KIND)
+    assert "110 USD" in beside_the_trade(case, works, price_of(works, KIND, RATES))
+    cog = chosen(["new-idler-cog"], KIND)
+    assert beside_the_trade(case, cog, price_of(cog, KIND, RATES, before=Before("common"))) == ""

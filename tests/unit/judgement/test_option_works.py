@@ -1,0 +1,64 @@
+"""Which works go into which option; the options themselves are tested in test_quote_options."""
+
+from __future__ import annotations
+
+import pytest
+
+from spoolwright.judgement.findings import Finding
+from spoolwright.judgement.job_price import Before
+from spoolwright.judgement.option_works import (
+    extra_way,
+    fitting,
+    past_guard,
+    three_ways,
+    without_replaced,
+)
+from spoolwright.judgement.quote_case import Around, Case, open_case
+from spoolwright.judgement.shop_rates import starting_rates
+from spoolwright.judgement.works import all_works, chosen
+from spoolwright.sheets import reel_sheet
+
+RATES = starting_rates()
+KINDS = ("round multiplier", "low-profile multiplier", "lever drag", "fixed spool", "fly")
+
+
+def bare(kind: str, *findings: Finding, before: Before | None = None) -> Case:
+    around = Around(kind=kind, before=before) if before else Around(kind=kind)
+    return open_case(None, {}, list(findings), RATES, around=around)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kind_of_reel_has_its_works_without_a_sheet(kind: str) -> None:
+    case = bare(kind)
+    assert all(kind in work.kinds for work in fitting(case))
+    for way in three_ways(case):
+        assert way.works
+        assert {work.id for work in way.works} <= {work.id for work in fitting(case)}
+        assert way.works == without_replaced(way.works)
+
+
+def test_a_finding_is_answered_without_a_sheet_too() -> None:
+    ways = three_ways(bare("round multiplier", Finding("pawl", "F15")))
+    assert all("new-pawl" in [work.id for work in way.works] for way in ways)
+    assert "strip-and-wash" in [work.id for work in ways[0].works]
+
+
+def test_what_was_found_after_the_yes_is_asked_for_alone() -> None:
+    """Trade handbook, chapter 9, scenario 1: pawl agreed, the split cog found at the strip-down."""
+    before = Before("common", ("strip-and-wash", "regrease-gears", "set-and-prove", "new-pawl"))
+    case = bare("round multiplier", Finding("pawl", "F15"), Finding("idler cog", "F16"), before=before)
+    assert [work.id for work in extra_way(case).works] == ["new-idler-cog"]
+    assert extra_way(bare("round multiplier", Finding("pawl", "F15"), before=before)).works == ()
+
+
+def test_past_the_guard_it_is_said() -> None:
+    case = open_case(reel_sheet.load("tarvak-52"), {}, [], RATES, samples=500)
+    most = chosen(["carbon-drag-set-dry", "under-gear-disc"], "round multiplier")
+    assert "a quarter above its build" in past_guard(case, case.predict(most))
+    assert past_guard(case, case.predict([])) == past_guard(case, None) == ""
+
+
+def test_nothing_is_done_twice() -> None:
+    works = [*all_works().values(), *all_works().values()]
+    left = without_replaced(works)
+    assert len(left) == len({work.id for work in left})
