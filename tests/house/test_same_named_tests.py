@@ -14,7 +14,7 @@ def sources() -> list[Path]:
 
 
 def has_test(source: Path, tests: set[str]) -> bool:
-    """unit/ mirrors the tree; a file of shop is tested in shop/, and the files of one page in one file."""
+    """unit/ mirrors the tree; a file of shop is tested in shop/, a file of a page in its folder of pages/."""
     inside = source.relative_to(SOURCE)
     room, stem = inside.parts[0], source.stem
     if f"tests/unit/{inside.parent.as_posix()}/test_{stem}.py".replace("/./", "/") in tests:
@@ -22,7 +22,7 @@ def has_test(source: Path, tests: set[str]) -> bool:
     if room == "shop":
         return any(name.startswith("tests/shop/") and name.endswith(f"/test_{stem}.py") for name in tests)
     if room == "pages" and len(inside.parts) > 2 and inside.parts[1] not in ("templatetags", "words"):
-        return f"tests/pages/test_{inside.parts[1]}.py" in tests
+        return f"tests/pages/{inside.parts[1]}/test_{stem}.py" in tests
     if room == "pages":
         return any(name.startswith("tests/pages/") and name.endswith(f"/test_{stem}.py") for name in tests)
     return False

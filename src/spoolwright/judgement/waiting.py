@@ -62,7 +62,7 @@ def waits(facts: Facts, now: datetime) -> Waiting:
     Returns
     -------
     Waiting
-        In words, with the time of the last entry and whole days **[day]**.
+        In words, with the time of the last entry that is no plain word, and whole days **[day]**.
 
     Source
     ------
@@ -79,10 +79,16 @@ def waits(facts: Facts, now: datetime) -> Waiting:
     following = what_next(facts)
     place_waits = _PLACE_WAITS.get(facts.place) if following.act == "work" else None
     waits_for = place_waits or _WAITS_FOR[following.act]
-    times = [entry.written_at for entry in facts.entries if not entry.struck and entry.written_at is not None]
-    since = times[-1] if times else None
+    since = _last_step(facts)
     days = max(0, (now - since).days) if since is not None else 0
     return Waiting(waits_for, since, days, _words(waits_for, days))
+
+
+def _last_step(facts: Facts) -> datetime | None:
+    # A plain word moves nothing on: a reel that is waited for is waited for no less after a telephone call.
+    steps = [entry for entry in facts.entries if not entry.struck and entry.kind != "word"]
+    times = [entry.written_at for entry in steps if entry.written_at is not None]
+    return times[-1] if times else None
 
 
 def _words(waits_for: str, days: int) -> str:

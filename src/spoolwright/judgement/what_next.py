@@ -47,6 +47,7 @@ class Facts:
 
     `quick` is a job done while the customer waits: no full check-in is forced on it. `free` is a return
     under our own warranty: nothing is invoiced. `posted` says whether the reel goes home by post.
+    `dunked` is a reel out of the water so lately that nobody may turn it before it is stripped.
     """
 
     entries: Sequence[EntryFact]
@@ -56,6 +57,7 @@ class Facts:
     quick: bool = False
     free: bool = False
     posted: bool = True
+    dunked: bool = False
 
 
 @dataclass(frozen=True)
@@ -83,7 +85,7 @@ def what_next(facts: Facts) -> Next:
 
     Notes
     -----
-    Struck entries count for nothing. A finding after the last quote is a new question; a quote is open
+    Struck entries count for nothing. A dunked reel is stripped unread. A finding after the last quote is a new question; a quote is open
     until an answer comes after it, unless it stays within a cap already given. Work after a proof asks for
     a new proof.
 
@@ -176,16 +178,27 @@ def _arrival(facts: Facts) -> Next | None:
 
 
 def _reading(facts: Facts) -> Next | None:
-    if facts.quick or max(_last(facts, "reading"), _last(facts, "quote"), _last(facts, "work")) >= 0:
+    if (
+        facts.quick
+        or facts.dunked
+        or max(_last(facts, "reading"), _last(facts, "quote"), _last(facts, "work")) >= 0
+    ):
         return None
     return _next(
         "reading", "jig", "Take the readings before anything is cleaned: pulls three times, spin, feel."
     )
 
 
+# Strip 10, look it over 6: judgement prior.
+_STRIP_MINUTES = 16
+
+
 def _finding(facts: Facts) -> Next | None:
     if facts.quick or max(_last(facts, "finding"), _last(facts, "quote"), _last(facts, "work")) >= 0:
         return None
+    if facts.dunked:
+        words = "Strip it at once, without turning the handle, and write what was found, with a picture."
+        return _next("finding", "mat", words, _STRIP_MINUTES)
     return _next(
         "finding", "mat", "Write what was found, with a picture; or go on to the quote if nothing was."
     )

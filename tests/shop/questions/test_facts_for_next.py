@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Any
 
 import pytest
 
 from spoolwright.judgement.what_next import what_next
+from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.record_answer import Said, record_answer
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.questions.by_number import visit as visit_by_id
@@ -71,3 +73,12 @@ def test_the_worst_row_speaks_for_a_proof(hand: Any) -> None:
     prove(hand=hand, visit=visit, pairs=[ProofPair(r.promise, r.measured) for r in to_prove(visit.pk)])
     assert facts(visit).entries[-1].says == "failed"
     assert what_next(facts(visit)).words.startswith("The proof failed")
+
+
+def test_a_dunked_reel_is_one_until_the_work_has_begun_or_two_days_are_over(hand: Any) -> None:
+    noon = clock.now()
+    visit = walk.agreed(hand, under_water_at=noon)
+    assert facts_for_next(visit, noon + timedelta(hours=47)).dunked
+    assert not facts_for_next(visit, noon + timedelta(hours=49)).dunked
+    walk.worked(hand, visit)
+    assert not facts_for_next(visit, noon + timedelta(hours=1)).dunked

@@ -27,6 +27,13 @@ def test_an_unanswered_quote_waits_since_it_was_asked() -> None:
     assert told.since == at(2026, 3, 2, 9)
 
 
+def test_a_plain_word_does_not_make_the_waiting_shorter() -> None:
+    called = EntryFact("word", written_at=at(2026, 3, 3, 9))
+    told = waits(Facts([*ASKED, called], place="asked shelf"), at(2026, 3, 5, 10))
+    assert told.since == at(2026, 3, 2, 9)
+    assert told.days == 3
+
+
 def test_the_place_says_what_the_work_waits_for() -> None:
     told = waits(Facts([*ASKED, YES], place="waits for a part"), at(2026, 3, 4, 10))
     assert told.words == "waits for a part"

@@ -32,6 +32,13 @@ def test_a_visit_goes_its_whole_way(entries: list[EntryFact], act: str, place: s
     assert following.words.endswith(".")
 
 
+def test_a_dunked_reel_is_stripped_before_anybody_turns_it() -> None:
+    following = what_next(Facts([EntryFact("arrival")], dunked=True))
+    assert following.act == "finding"
+    assert "without turning the handle" in following.words
+    assert what_next(Facts([EntryFact("arrival"), EntryFact("finding")], dunked=True)).act == "quote"
+
+
 def test_a_struck_entry_counts_for_nothing() -> None:
     assert what_next(Facts([EntryFact("arrival", struck=True)])).act == "arrival"
     assert what_next(Facts([*UP_TO_QUOTE, EntryFact("answer", says="yes", struck=True)])).act == "answer"

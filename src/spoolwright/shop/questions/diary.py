@@ -47,8 +47,7 @@ def diary(visit_id: int, now: datetime | None = None) -> Diary | None:
     if visit is None:
         return None
     blocks = blocks_of([visit.pk])[visit.pk]
-    facts = facts_for_next(visit)
-    arrivals = [b.part for b in blocks if b.kind == "arrival" and not b.is_struck]
+    facts = facts_for_next(visit, now)
     return Diary(
         visit=visit,
         reel=visit.reel,
@@ -57,5 +56,5 @@ def diary(visit_id: int, now: datetime | None = None) -> Diary | None:
         next=what_next(facts),
         waiting=waits(facts, now),
         agreed=agreed(visit.pk),
-        must_not_be_turned=any(a.must_not_be_turned(now) for a in arrivals),
+        must_not_be_turned=facts.dunked,
     )

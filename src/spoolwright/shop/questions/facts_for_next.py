@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
+from datetime import datetime
+
+from django.utils import timezone
 
 from spoolwright.judgement.what_next import EntryFact, Facts
 from spoolwright.shop.questions.agreed import Agreed, weigh
 from spoolwright.shop.records.answer import Answer
+from spoolwright.shop.records.arrival import Arrival
 from spoolwright.shop.records.entry import Entry
 from spoolwright.shop.records.proof import ProofRow
 from spoolwright.shop.records.quote import QuoteOption
@@ -15,7 +19,7 @@ from spoolwright.shop.records.visit import Visit
 from spoolwright.shop.records.work import WorkDone
 
 
-def facts_of(visits: Sequence[Visit]) -> dict[int, Facts]:
+def facts_of(visits: Sequence[Visit], now: datetime | None = None) -> dict[int, Facts]:
     """The facts of each visit; give visits with their parcel already read."""
     ids = [visit.pk for visit in visits]
     entries: dict[int, list[EntryFact]] = defaultdict(list)
@@ -23,15 +27,18 @@ def facts_of(visits: Sequence[Visit]) -> dict[int, Facts]:
     rows = Entry.objects.filter(visit__in=ids).select_related("strike", "answer").order_by("visit_id", "seq")
     for entry in rows:
         entries[entry.visit_id].append(_fact(entry, quoted, proved))
-    held, done = _held(ids), _done(ids)
-    return {visit.pk: _facts(visit, entries[visit.pk], held[visit.pk], done[visit.pk]) for visit in visits}
+    held, done, dunked = _held(ids), _done(ids), _dunked(ids, now or timezone.now())
+    return {
+        visit.pk: _facts(visit, entries[visit.pk], held[visit.pk], done[visit.pk], visit.pk in dunked)
+        for visit in visits
+    }
 
 
-def facts_for_next(visit: Visit) -> Facts:
-    return facts_of([visit])[visit.pk]
+def facts_for_next(visit: Visit, now: datetime | None = None) -> Facts:
+    return facts_of([visit], now)[visit.pk]
 
 
-def _facts(visit: Visit, entries: list[EntryFact], held: Agreed, done: set[str]) -> Facts:
+def _facts(visit: Visit, entries: list[EntryFact], held: Agreed, done: set[str], dunked: bool) -> Facts:
     left = [work for work in held.works if work not in done]
     return Facts(
         entries=tuple(entries),
@@ -41,6 +48,7 @@ def _facts(visit: Visit, entries: list[EntryFact], held: Agreed, done: set[str])
         quick=visit.while_you_wait,
         free=visit.return_of_id is not None and not held.answers,
         posted=visit.parcel is not None and visit.parcel.came_by == "post",
+        dunked=dunked and not any(entry.kind == "work" and not entry.struck for entry in entries),
     )
 
 
@@ -84,3 +92,9 @@ def _done(ids: Iterable[int]) -> dict[int, set[str]]:
     for visit, key in rows.values_list("work__entry__visit", "key"):
         done[visit].add(key)
     return done
+
+
+def _dunked(ids: Iterable[int], now: datetime) -> set[int]:
+    """Visits whose reel came out of the water so lately that nobody may turn it before the work has begun."""
+    arrivals = Arrival.objects.filter(entry__visit__in=ids, entry__strike=None, under_water_at__isnull=False)
+    return {a.entry.visit_id for a in arrivals.select_related("entry") if a.must_not_be_turned(now)}

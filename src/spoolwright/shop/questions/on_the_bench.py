@@ -10,7 +10,6 @@ from django.utils import timezone
 from spoolwright.judgement.waiting import waits
 from spoolwright.judgement.what_next import Facts, Next, what_next
 from spoolwright.shop.questions.facts_for_next import facts_of
-from spoolwright.shop.records.arrival import Arrival
 from spoolwright.shop.records.reading import Reading
 from spoolwright.shop.records.visit import PLACES, Visit
 
@@ -55,13 +54,13 @@ def on_the_bench(now: datetime | None = None) -> tuple[AtPlace, ...]:
     here = list(
         Visit.objects.filter(sent_home_at=None).select_related("reel__customer", "parcel").order_by("tag")
     )
-    facts, wet, traces = facts_of(here), _kept_wet(here, now), _traces(here)
-    rows = [_row(v, facts[v.pk], now, v.pk in wet, traces.get(v.pk)) for v in here]
+    facts, traces = facts_of(here, now), _traces(here)
+    rows = [_row(v, facts[v.pk], now, traces.get(v.pk)) for v in here]
     rows.sort(key=lambda row: (not row.must_not_be_turned, row.promised_p90 or date.max, row.arrived_at))
     return tuple(AtPlace(place, tuple(r for r in rows if r.place == place)) for place in PLACES)
 
 
-def _row(visit: Visit, facts: Facts, now: datetime, wet: bool, trace: int | None) -> OnTheBench:
+def _row(visit: Visit, facts: Facts, now: datetime, trace: int | None) -> OnTheBench:
     waiting = waits(facts, now)
     return OnTheBench(
         visit_id=visit.pk,
@@ -80,19 +79,11 @@ def _row(visit: Visit, facts: Facts, now: datetime, wet: bool, trace: int | None
         needed_by=visit.needed_by,
         promised_p50=visit.promised_p50,
         promised_p90=visit.promised_p90,
-        must_not_be_turned=wet,
+        must_not_be_turned=facts.dunked,
         is_return=visit.return_of_id is not None,
         while_you_wait=visit.while_you_wait,
         trace_entry=trace,
     )
-
-
-def _kept_wet(visits: list[Visit], now: datetime) -> set[int]:
-    """Visits whose reel came out of the water so lately that nobody may turn it before the strip-down."""
-    arrivals = Arrival.objects.filter(
-        entry__visit__in=visits, entry__strike=None, under_water_at__isnull=False
-    ).select_related("entry")
-    return {a.entry.visit_id for a in arrivals if a.must_not_be_turned(now)}
 
 
 def _traces(visits: list[Visit]) -> dict[int, int]:
