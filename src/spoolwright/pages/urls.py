@@ -8,5 +8,6 @@ urlpatterns = [
     path("here/", doors.here, name="here"),
     path("", include("spoolwright.pages.sign_in.urls")),
     path("find/", include("spoolwright.pages.finder.urls")),
+    path("", include("spoolwright.pages.on_the_bench.urls")),
     path("shop/", include("spoolwright.pages.settings_page.urls")),
 ]
