@@ -217,6 +217,8 @@ def _no_answer(facts: Facts) -> Next | None:
 
 def _quote(facts: Facts) -> Next | None:
     quote = _last(facts, "quote")
+    if quote < 0 and facts.free:
+        return None
     if quote < 0:
         return _next(
             "quote", "mat", "Write the quote: what is wrong, three ways to put it right, what each gives."
@@ -256,6 +258,11 @@ def _work(facts: Facts) -> Next | None:
 
 def _proof(facts: Facts) -> Next | None:
     proof = _last(facts, "proof")
+    if facts.free and _last(facts, "quote") < 0:
+        # Nothing was promised anew: the reading that failed before is what has to be shown.
+        if _last(facts, "reading") > _last(facts, "work"):
+            return None
+        return _next("reading", "jig", "Take the reading for which it came back again, the same way.")
     if facts.quick or (proof > _last(facts, "work") and facts.entries[proof].says != "not shown"):
         return None
     if proof > _last(facts, "work"):

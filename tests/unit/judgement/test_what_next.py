@@ -92,6 +92,13 @@ def test_our_own_fault_is_not_invoiced() -> None:
     assert what_next(Facts([*WORKED, SHOWN], free=True)).act == "dispatch"
 
 
+def test_our_own_fault_is_mended_without_a_quote_and_read_again_before_it_goes_home() -> None:
+    back = [EntryFact("arrival"), EntryFact("reading"), EntryFact("finding")]
+    assert what_next(Facts(back, free=True)).act == "work"
+    assert what_next(Facts([*back, EntryFact("work")], free=True)).act == "reading"
+    assert what_next(Facts([*back, EntryFact("work"), EntryFact("reading")], free=True)).act == "dispatch"
+
+
 @pytest.mark.parametrize(
     ("place", "word"), [("bath", "rinse"), ("drying rack", "dry"), ("waits for a part", "part")]
 )
