@@ -29,10 +29,11 @@ class JobPrice:
 
 @dataclass(frozen=True)
 class Before:
-    """What the customer said yes to before: the tier that is paid for, the works in it; nothing at first."""
+    """What the customer said yes to before: the tier that is paid for, the works, the sum; nothing at first."""
 
     tier: str = ""
     works: tuple[str, ...] = ()
+    total_minor: int = 0
 
 
 NOTHING_BEFORE = Before()

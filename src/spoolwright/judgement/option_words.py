@@ -186,11 +186,12 @@ def _pull_falls(case: Case, prediction: Prediction) -> list[str]:
 def _cost(case: Case, job: JobPrice) -> list[str]:
     if not case.around.used_price_minor:
         return []
-    share = Fraction(job.priced.total_minor, case.around.used_price_minor)
+    before = case.around.before.total_minor
+    whole = before + job.priced.total_minor
+    share = Fraction(whole, case.around.used_price_minor)
     if share <= WORN_VALUE:
         return []
-    total, worth = case.money(job.priced.total_minor), case.money(case.around.used_price_minor)
+    total, worth = case.money(whole), case.money(case.around.used_price_minor)
+    costs = f"With what was agreed before this comes to {total}" if before else f"This costs {total}"
     strong = "That is more than such a repair is usually worth" if share > OFTEN_TOO_MUCH else "Think it over"
-    return [
-        f"This costs {total}, {float(share):.0%} of the {worth} that the reel would fetch used. {strong}."
-    ]
+    return [f"{costs}, {float(share):.0%} of the {worth} that the reel would fetch used. {strong}."]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from spoolwright.judgement.findings import Finding
 from spoolwright.judgement.job_price import Before, price_of
 from spoolwright.judgement.option_words import beside_the_trade, left_undone, rests_on, warnings
@@ -53,3 +55,18 @@ def test_full_works_are_measured_against_a_full_tune_and_an_extra_against_nothin
     assert "110 USD" in beside_the_trade(case, works, price_of(works, KIND, RATES))
     cog = chosen(["new-idler-cog"], KIND)
     assert beside_the_trade(case, cog, price_of(cog, KIND, RATES, before=Before("common"))) == ""
+
+
+def test_an_extra_is_weighed_against_the_used_price_with_all_that_was_agreed_before() -> None:
+    # Trade handbook, scenario 3 (invented sums): 1,120 agreed and 350 more are 1,470, 77 % of 1,900.
+    around = Around(
+        kind="low-profile multiplier", used_price_minor=1900_00, before=Before("common", (), 1120_00)
+    )
+    case = open_case(None, {}, [], RATES, around=around)
+    works = [replace(chosen(["free-seized-bearing"], around.kind)[0], minutes_open={"all": 35})]
+    job = price_of(works, around.kind, RATES, before=Before("common", ("strip-and-wash",), 1120_00))
+    said = warnings(case, Way("extra", tuple(works)), job, None)
+    assert said == (
+        "With what was agreed before this comes to 1,470.00 kr, 77% of the 1,900.00 kr that the reel would "
+        "fetch used. That is more than such a repair is usually worth.",
+    )
