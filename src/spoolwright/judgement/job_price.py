@@ -29,7 +29,7 @@ class JobPrice:
 
 @dataclass(frozen=True)
 class Before:
-    """What the customer said yes to before: the tier that is paid for, the works, the sum; nothing at first."""
+    """What the customer said yes to before: the tier that is paid for, the works, the sum."""
 
     tier: str = ""
     works: tuple[str, ...] = ()

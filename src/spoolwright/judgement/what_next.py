@@ -85,9 +85,10 @@ def what_next(facts: Facts) -> Next:
 
     Notes
     -----
-    Struck entries count for nothing. A dunked reel is stripped unread. A finding after the last quote is a new question; a quote is open
-    until an answer comes after it, unless it stays within a cap already given. Work after a proof asks for
-    a new proof.
+    Struck entries count for nothing. A dunked reel is stripped unread. A finding after the last quote is a
+    new question; a quote is open until an answer comes after it, unless it stays within a cap already given.
+    Work after a proof asks for a new proof. A return under our own warranty needs no quote and no proof, but
+    the reading for which it came back is taken again.
 
     Source
     ------
