@@ -191,7 +191,7 @@ def _layout(cells: Sequence[list[str]], mark: str, point: str) -> _Layout | None
     first = next(i for i, row in enumerate(cells) if len(row) == width and patterns[i] == pattern)
     above = cells[first - 1] if first else None
     fits = above is not None and len(above) == width
-    if mark == "," and point == "." and not fits and _is_split_decimal(cells[first:], width, pattern):
+    if mark == "," and not fits and _is_split_decimal(cells[first:], width, pattern):
         return None
     return _Layout(mark, point, first, alike, width, len(pattern), fits)
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import log, sqrt
+from statistics import NormalDist
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,11 +12,6 @@ from numpy.typing import NDArray
 from spoolwright.bench.budget import RECTANGLE
 
 Samples = NDArray[np.float64]
-
-# Mean and standard deviation of the highest of n standard normals, n = 1 to 10 (Harter, Order Statistics and
-# their Use in Testing and Estimation, 1970, from memory; tests draw them again).
-_HIGHEST_MEAN = (0.0, 0.5642, 0.8463, 1.0294, 1.1630, 1.2672, 1.3522, 1.4236, 1.4850, 1.5388)
-_HIGHEST_SPREAD = (1.0, 0.8256, 0.7480, 0.7012, 0.6690, 0.6449, 0.6260, 0.6107, 0.5978, 0.5868)
 
 _STEEPER = 3.0
 """How much steeper the fall just after the peak may be than the steepest fall between samples."""
@@ -54,14 +51,17 @@ def highest(time: Samples, force: Samples, start: int, stop: int, noise: float) 
     Notes
     -----
     m samples lie within two deviations of the highest one; the highest of m equal pulls reads e(m) deviations
-    too much. Half of that is taken off, all of it is its limit. Between samples the pull cannot rise faster
-    than it did on the way up nor fall more than three times as fast as it did on the way down; where those
+    too much, a peak that stands alone reads nothing too much. Half of e(m) is taken off, and half of it is
+    the uncertainty, because it is one or the other. Between samples the pull cannot rise faster than it did
+    on the way up nor fall more than three times as fast as on the way down, steps freed of noise; where those
     two lines meet is the upper limit, the sample the lower one, the middle is taken. A gauge slower than 20
     samples a second does not see the fall; for it only the first line counts.
 
     Source
     ------
-    Order statistics of normals: Harter (1970), from memory. Limits as rectangles: JCGM 100:2008, 4.3.7.
+    Highest of n normals: Blom, Statistical Estimates and Transformed Beta Variables (1958), and the limit law
+    for its deviation, pi / sqrt 6 / sqrt(2 ln n), both from memory. Limits as rectangles: JCGM 100:2008,
+    4.3.7.
 
     Examples
     --------
@@ -73,24 +73,25 @@ def highest(time: Samples, force: Samples, start: int, stop: int, noise: float) 
     top = start + int(np.argmax(window))
     near = int(np.count_nonzero(window >= force[top] - 2 * noise)) if noise > 0 else 1
     lift, spread = _of_highest(near)
-    hidden = max(0.0, _meeting(time, force, top) - float(force[top]))
+    hidden = max(0.0, _meeting(time, force, top, noise) - float(force[top]))
     value = float(force[top]) - 0.5 * lift * noise + 0.5 * hidden
-    from_noise = noise * float(np.hypot(spread, 0.5 * lift * RECTANGLE))
+    from_noise = noise * float(np.hypot(spread, 0.5 * lift))
     return Peak(value, from_noise, 0.5 * hidden * RECTANGLE)
 
 
 def _of_highest(n: int) -> tuple[float, float]:
-    if n <= len(_HIGHEST_MEAN):
-        return _HIGHEST_MEAN[n - 1], _HIGHEST_SPREAD[n - 1]
-    root = float(np.sqrt(2 * np.log(n)))
-    return root - float(np.log(np.log(n) * 4 * np.pi)) / (2 * root), 1.2825 / root
+    """By how much the highest of n standard normals lies above their mean, and its standard deviation."""
+    if n < 2:
+        return 0.0, 1.0
+    return NormalDist().inv_cdf((n - 0.375) / (n + 0.25)), min(1.0, 1.2825 / sqrt(2 * log(n)))
 
 
-def _meeting(time: Samples, force: Samples, top: int) -> float:
+def _meeting(time: Samples, force: Samples, top: int, noise: float) -> float:
     """How high the lines up and down can meet in the two gaps beside the highest sample."""
     first, last = max(0, top - 3), min(len(force) - 1, top + 3)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        slopes = np.nan_to_num(np.diff(force[first : last + 1]) / np.diff(time[first : last + 1]), posinf=0.0)
+    steps, widths = np.diff(force[first : last + 1]), np.diff(time[first : last + 1])
+    clear = np.sign(steps) * np.sqrt(np.maximum(steps**2 - 8 * noise**2, 0.0))
+    slopes = np.divide(clear, widths, out=np.zeros_like(clear), where=widths > 0)
     up = max(0.0, float(slopes[: top - first].max(initial=0.0)))
     down = max(0.0, float(-slopes[top - first :].min(initial=0.0))) * _STEEPER
     if float(np.median(np.diff(time))) > _SLOW_STEP:

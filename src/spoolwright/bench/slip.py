@@ -145,7 +145,8 @@ def _stretches(time: Samples, force: Samples) -> list[tuple[int, int]]:
     busy = np.flatnonzero(force > _BUSY * top)
     if not len(busy):
         return []
-    cuts = np.flatnonzero(time[busy[1:]] - time[busy[:-1]] > _APART)
+    apart = (time[busy[1:]] - time[busy[:-1]] > _APART) & (np.diff(busy) > 1)
+    cuts = np.flatnonzero(apart)
     firsts = busy[np.concatenate(([0], cuts + 1))]
     lasts = busy[np.concatenate((cuts, [len(busy) - 1]))]
     pairs = zip(firsts.tolist(), lasts.tolist(), strict=True)
@@ -177,9 +178,7 @@ def _at_rest(
     for where in (before, after):
         calm = force[where & (np.abs(force) < 0.1 * level)]
         if len(calm) >= 10:
-            rest = float(np.median(calm))
-            spread = 1.4826 * float(np.median(np.abs(calm - rest)))
-            return max(spread, min(float(calm.std(ddof=1)), 3 * spread)), rest
+            return float(np.diff(calm, 2).std() / np.sqrt(6.0)), float(np.median(calm))
     return noise_between_samples(force[first : last + 1]), None
 
 
