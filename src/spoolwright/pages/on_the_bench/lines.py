@@ -83,7 +83,7 @@ def not_to_be_turned(laid: Iterable[Place]) -> list[Line]:
 
 
 def first_of(laid: Iterable[Place]) -> Line | None:
-    """What a free hand takes up first: a dunked reel, then who waits at the counter, then the nearest promise."""
+    """What a free hand takes up: a dunked reel, then who waits at the counter, then the nearest promise."""
     every = [line for place in laid for line in place.lines]
     ours = [line for line in every if line.reel.waits_for not in OUT_OF_OUR_HANDS]
     return min(ours, key=lambda line: urgency(line.reel), default=None)

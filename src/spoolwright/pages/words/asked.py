@@ -119,6 +119,19 @@ class DayField(forms.DateField):
         super().__init__(input_formats=["%Y-%m-%d"], **kwargs)
 
 
+class MomentField(forms.DateTimeField):
+    """A day and an hour in the shop's own time, with the browser's own picker."""
+
+    def __init__(self, **kwargs: Any) -> None:
+        widget = forms.DateTimeInput(format="%Y-%m-%dT%H:%M", attrs={"type": "datetime-local"})
+        kwargs.setdefault("widget", widget)
+        kwargs.setdefault(
+            "error_messages",
+            {"invalid": "This is no moment. Accepted: year-month-day hour:minute, such as 2025-06-14 14:10."},
+        )
+        super().__init__(input_formats=["%Y-%m-%dT%H:%M", "%Y-%m-%d %H:%M"], **kwargs)
+
+
 def ask_in(form: forms.BaseForm, system: str, shop: Any = None) -> None:
     """Set every quantity of the form to the person's units, every amount to the shop's currency."""
     for field in form.fields.values():

@@ -1,9 +1,11 @@
 """Fields that read quantities and amounts, and keep what was typed."""
 
+from datetime import UTC, datetime
 from types import SimpleNamespace
 
 import pytest
 from django import forms
+from django.core.exceptions import ValidationError
 
 from spoolwright.pages.words import asked
 
@@ -86,3 +88,15 @@ def test_nothing_typed_where_nothing_is_needed_is_none() -> None:
     form = Weighing({"mass": "1 g"})
     assert form.is_valid()
     assert form.cleaned_data["cap"] is None
+
+
+@pytest.mark.parametrize("typed", ["2025-06-14T14:10", "2025-06-14 14:10"])
+def test_a_moment_is_read_in_the_shops_own_time(typed: str) -> None:
+    moment = asked.MomentField().clean(typed)
+    assert moment == datetime(2025, 6, 14, 12, 10, tzinfo=UTC)  # Oslo, tests/settings.py: summer time, + 2 h
+
+
+@pytest.mark.parametrize("typed", ["yesterday", "14:10", "2025-06-31T14:10"])
+def test_what_is_no_moment_is_refused_with_what_is_accepted(typed: str) -> None:
+    with pytest.raises(ValidationError, match="Accepted: year-month-day hour:minute"):
+        asked.MomentField().clean(typed)
