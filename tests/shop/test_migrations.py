@@ -28,7 +28,8 @@ def go_to(target: Any) -> None:
 def everything_in_ink() -> dict[str, list[Any]]:
     with connection.cursor() as cursor:
         held = {}
-        for table in inked_tables():
+        present = set(connection.introspection.table_names(cursor))
+        for table in (one for one in inked_tables() if one.name in present):
             cursor.execute(f"SELECT * FROM {table.name} ORDER BY 1")
             held[table.name] = cursor.fetchall()
         return held
@@ -48,9 +49,11 @@ def test_from_the_state_before_the_last_with_data(own_database: None) -> None:
     before = everything_in_ink()
     *_, previous, last = shops_migrations()
     go_to(previous)
-    assert everything_in_ink() == before
+    kept = everything_in_ink()
+    assert kept == {name: rows for name, rows in before.items() if name in kept}
     go_to(last)
-    assert everything_in_ink() == before
+    after = everything_in_ink()
+    assert after == before | {name: [] for name in after if name not in kept}
     assert [found.title for found in find("Moloveien")] == ["Ragna Solbu"]
 
 
@@ -60,9 +63,11 @@ def test_ink_laid_over_a_shop_that_has_data(own_database: None) -> None:
     before = everything_in_ink()
     go_to(("shop", "0001_initial"))
     assert not refused("UPDATE shop_entry SET words = words")
+    kept = everything_in_ink()
     go_to(shops_migrations()[-1])
-    assert everything_in_ink() == before
-    assert all(refused(f"DELETE FROM {table.name}") for table in inked_tables())
+    assert {name: rows for name, rows in everything_in_ink().items() if name in kept} == kept
+    assert kept == {name: rows for name, rows in before.items() if name in kept}
+    assert all(refused(f"DELETE FROM {name}") for name in kept)
 
 
 @pytest.mark.django_db

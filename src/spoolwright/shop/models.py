@@ -12,8 +12,15 @@ from spoolwright.shop.records.invoice import Invoice, InvoiceLine
 from spoolwright.shop.records.number_series import NumberSeries
 from spoolwright.shop.records.parcel import Parcel
 from spoolwright.shop.records.people import Person, SignInLink
-from spoolwright.shop.records.proof import Proof, ProofRow
-from spoolwright.shop.records.quote import Quote, QuoteLine, QuoteOption, QuotePromise, QuoteWork
+from spoolwright.shop.records.proof import Proof, ProofCheck, ProofRow, ProofSign
+from spoolwright.shop.records.quote import (
+    Quote,
+    QuoteLine,
+    QuoteOption,
+    QuotePrediction,
+    QuotePromise,
+    QuoteWork,
+)
 from spoolwright.shop.records.reading import Reading, ReadingValue
 from spoolwright.shop.records.reel import IdentityMark, Reel
 from spoolwright.shop.records.reel_sheet import Sheet, SheetVersion
@@ -42,10 +49,13 @@ __all__ = [
     "Payment",
     "Person",
     "Proof",
+    "ProofCheck",
     "ProofRow",
+    "ProofSign",
     "Quote",
     "QuoteLine",
     "QuoteOption",
+    "QuotePrediction",
     "QuotePromise",
     "QuoteWork",
     "Reading",

@@ -11,6 +11,7 @@ from spoolwright.shop.acts.prove import (
     PromiseWasNotAgreed,
     ProofPair,
     ReadingDidNotServe,
+    TriedByHand,
     prove,
 )
 from spoolwright.shop.acts.send_quote import OfferedPromise
@@ -133,3 +134,27 @@ def test_a_reading_that_cannot_be_compared_is_not_put_forward(hand: Any) -> None
     far = visit.entries.filter(kind="reading").order_by("seq")[1].reading.values.get()
     with pytest.raises(ReadingDidNotServe, match="before the work"):
         prove(hand=hand, visit=visit, pairs=[ProofPair(walk.promise_of("pull_full"), after, far)])
+
+
+def test_what_was_tried_by_hand_is_kept_with_the_proof(hand: Any, visit: Any) -> None:
+    walk.worked(hand, visit)
+    pair = ProofPair(walk.promise_of("pull_full"), pull(hand, visit, 6.9))
+    tried = [TriedByHand("level_wind", "Level wind: ten full runs"), TriedByHand("tray", "The empty tray")]
+    proof = prove(hand=hand, visit=visit, pairs=[pair], tried=tried).entry.proof
+    assert [(check.key, check.words) for check in proof.checks.all()] == [(t.key, t.words) for t in tried]
+
+
+def test_what_cannot_stand_beside_the_promise_is_named_with_what_parts_it(hand: Any) -> None:
+    visit = walk.arrived(hand)
+    promise = OfferedPromise(
+        "pull_full_spool", "force", low=6 * walk.G, reading_kind="pull_full", conditions={"radius": 0.0235}
+    )
+    walk.answered(hand, walk.quoted(hand, visit, walk.option(promises=(promise,))))
+    walk.worked(hand, visit)
+    worn = pull(hand, visit, 6.9, conditions={"radius": 0.0185})
+    (row,) = to_prove(visit.pk)
+    assert (row.measured, row.nearest) == (None, worn)
+    assert "18.5 mm" in row.parted[0]
+    good = pull(hand, visit, 6.9)
+    (row,) = to_prove(visit.pk)
+    assert (row.measured, row.nearest, row.parted) == (good, None, ())

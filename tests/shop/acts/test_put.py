@@ -54,6 +54,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
     quote = visit.entries.get(kind="quote").quote
     walk.worked(hand, visit)
     measured = walk.result(walk.read(hand, visit, "pull_full", 68.0, 0.5, "force"))
+    pair = ProofPair(walk.promise_of("pull_full"), measured)
     version = {"version": visit.__class__.objects.get(pk=visit.pk).version}
     return {
         "add_customer": {"name": "Jonna Fure"},
@@ -74,7 +75,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "mark_reel": {"reel": reel, "kind": "other", "words": "a scratch"},
         "move_reel": {"visit": visit, "to": "jig", **version},
         "promise_date": {"visit": visit, "p50": date(2026, 3, 4), "p90": date(2026, 3, 9), **version},
-        "prove": {"visit": visit, "pairs": [ProofPair(walk.promise_of("pull_full"), measured)]},
+        "prove": {"visit": visit, "pairs": [pair]},
         "receive_parcel": {
             "customer": NewCustomer("Jonna Fure"),
             "reels": [ArrivingReel(reel=NewReel(described="Ostrell S71"))],
@@ -82,6 +83,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "record_answer": {"quote": quote, "option": None, "said": Said("Ragna", "letter", "no")},
         "send_home": {"visit": visit, "way": WayHome(mass_kg=0.7)},
         "send_quote": {"visit": visit, "options": [walk.option()]},
+        "sign_proof": {"proof": walk.prove(hand=people.bench_hand(), visit=visit, pairs=[pair]).entry.proof},
         "strike_entry": {"entry": entry, "reason": "wrong reel"},
         "take_payment": {"visit": visit, "amount_minor": 100},
         "take_reading": {

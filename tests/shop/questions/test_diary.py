@@ -23,6 +23,7 @@ WHOLE = [
     "work",
     "reading",
     "proof",
+    "word",
     "invoice",
     "word",
     "dispatch",
@@ -47,7 +48,9 @@ def read_all(page: Any) -> list[Any]:
         "answer": lambda p: (p.quote.entry.seq, p.option and p.option.title),
         "work": lambda p: [list(p.done.all()), list(p.parts.all()), list(p.lubricants.all())],
         "proof": lambda p: [
-            (r.promise.option.title, r.measured.reading.entry.seq, r.before) for r in p.rows.all()
+            *((r.promise.option.title, r.measured.reading.entry.seq, r.before) for r in p.rows.all()),
+            *((sign.entry.author.shown, hasattr(sign.entry, "strike")) for sign in p.signs.all()),
+            *(check.words for check in p.checks.all()),
         ],
         "invoice": lambda p: (p.customer.name, [x.what for x in p.lines.all()]),
     }
@@ -65,13 +68,13 @@ def test_everything_is_there_in_order(hand: Any) -> None:
     visit = walk.everything(hand)
     page = diary(visit.pk)
     assert [b.kind for b in page.blocks] == WHOLE
-    assert [b.entry.seq for b in page.blocks] == list(range(1, 13))
+    assert [b.entry.seq for b in page.blocks] == list(range(1, 14))
     parts = [type(b.part).__name__ for b in page.blocks]
     assert parts[5] == "Payment"
-    assert parts[10] == "NoneType"
-    assert page.blocks[10].strike.reason == "written in the wrong diary"
+    assert parts[11] == "NoneType"
+    assert page.blocks[11].strike.reason == "written in the wrong diary"
     assert page.blocks[1].attached[0].caption == "the tip"
-    assert page.last_seq == 12
+    assert page.last_seq == 13
 
 
 def test_a_long_diary_takes_no_more_queries_than_a_short_one(hand: Any) -> None:
@@ -88,7 +91,7 @@ def test_a_long_diary_takes_no_more_queries_than_a_short_one(hand: Any) -> None:
         walk.worked(hand, visit)
     with CaptureQueriesContext(connection) as long:
         assert len(read_all(diary(visit.pk))) > 100
-    assert len(long) == len(short) <= 26
+    assert len(long) == len(short) <= 28
 
 
 def test_no_such_diary() -> None:

@@ -49,7 +49,7 @@ def test_what_is_struck_is_not_counted_but_is_still_there(hand: Any) -> None:
     strike_entry(hand=hand, entry=visit.entries.filter(kind="reading").first(), reason="scale not at zero")
     page = passport(visit.reel_id)
     assert len(page.readings_of("pull_full")) == 1
-    assert len(page.visits[0].blocks) == 12
+    assert len(page.visits[0].blocks) == 13
 
 
 def test_five_visits_take_no_more_queries_than_one(hand: Any) -> None:

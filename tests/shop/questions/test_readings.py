@@ -8,7 +8,7 @@ import pytest
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.shop.acts.strike_entry import strike_entry
-from spoolwright.shop.questions.readings import as_found, as_it_is, results, taken_as_found
+from spoolwright.shop.questions.readings import as_found, as_it_is, results, taken_after, taken_as_found
 from tests.shop import walk
 
 pytestmark = pytest.mark.django_db
@@ -43,3 +43,15 @@ def test_judgement_is_handed_the_conditions_too(hand: Any) -> None:
     (taken,) = taken_as_found(visit.pk)["pull_full"]
     assert taken.measured == Measured(57.0, 0.4, "force")
     assert taken.number("radius") is not None
+
+
+def test_after_the_last_work_only_what_was_read_since_counts(hand: Any) -> None:
+    visit = walk.agreed(hand)
+    assert taken_after(visit.pk) == ()
+    walk.worked(hand, visit)
+    walk.read(hand, visit, "pull_full", 60.0, 0.4, "force")
+    walk.worked(hand, visit)
+    assert taken_after(visit.pk) == ()
+    walk.read(hand, visit, "pull_full", 68.0, 0.4, "force")
+    (taken,) = taken_after(visit.pk)
+    assert (taken.kind, taken.measured.value, taken.conditions["line"]) == ("pull_full", 68.0, "on")

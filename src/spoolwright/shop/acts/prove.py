@@ -15,7 +15,7 @@ from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.questions.agreed import agreed
 from spoolwright.shop.records.people import Person
-from spoolwright.shop.records.proof import Proof, ProofRow
+from spoolwright.shop.records.proof import Proof, ProofCheck, ProofRow
 from spoolwright.shop.records.quote import QuotePromise
 from spoolwright.shop.records.reading import ReadingValue
 from spoolwright.shop.records.visit import Visit
@@ -47,12 +47,21 @@ class ProofPair:
     before: ReadingValue | None = None
 
 
+@dataclass(frozen=True)
+class TriedByHand:
+    """Something that the release asks for and that has no number, tried by the hand that writes the proof."""
+
+    key: str
+    words: str
+
+
 @transaction.atomic
 def prove(
     *,
     hand: Person,
     visit: Visit,
     pairs: Sequence[ProofPair],
+    tried: Sequence[TriedByHand] = (),
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
     """The decision is not chosen by the hand: promise, reading, uncertainty and the printed rule make it."""
@@ -68,6 +77,7 @@ def prove(
     written = diary.write("proof", beside, [p.promise.kind for p in pairs])
     proof = put(Proof(entry=written.entry))
     put_all(_row(proof, i, pair, diary.hand.units) for i, pair in enumerate(pairs))
+    put_all(ProofCheck(proof=proof, position=i, key=t.key, words=t.words) for i, t in enumerate(tried))
     return written
 
 

@@ -10,13 +10,22 @@ from typing import Any
 
 from django.db import transaction
 
+from spoolwright.judgement.prediction import Prediction
 from spoolwright.judgement.price import Line
 from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.questions.agreed import agreed
+from spoolwright.shop.questions.predictions import as_data
 from spoolwright.shop.records.people import Person
-from spoolwright.shop.records.quote import Quote, QuoteLine, QuoteOption, QuotePromise, QuoteWork
+from spoolwright.shop.records.quote import (
+    Quote,
+    QuoteLine,
+    QuoteOption,
+    QuotePrediction,
+    QuotePromise,
+    QuoteWork,
+)
 from spoolwright.shop.records.shop_settings import standing
 from spoolwright.shop.records.visit import Visit
 
@@ -63,7 +72,10 @@ class OfferedPromise:
 
 @dataclass(frozen=True)
 class OfferedOption:
-    """One way to do it; its total is the sum of its lines. `sureness` goes line by line."""
+    """One way to do it; its total is the sum of its lines. `sureness` goes line by line.
+
+    `prediction` is what was expected when it was offered, kept for the page and the paper.
+    """
 
     key: str
     title: str
@@ -76,6 +88,7 @@ class OfferedOption:
     warnings: Sequence[str] = ()
     rests_on: Sequence[str] = ()
     compared_with_trade: str = ""
+    prediction: Prediction | None = None
 
 
 @transaction.atomic
@@ -154,6 +167,8 @@ def _put_option(quote: Quote, position: int, offered: OfferedOption, agreed_befo
         for i, line in enumerate(offered.lines)
     )
     put_all(_promise(option, i, promise) for i, promise in enumerate(offered.promises))
+    if offered.prediction is not None:
+        put(QuotePrediction(option=option, **as_data(offered.prediction)))
 
 
 def _sureness(offered: OfferedOption, position: int) -> str:

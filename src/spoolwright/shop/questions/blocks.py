@@ -10,7 +10,7 @@ from django.db.models import Prefetch, QuerySet
 
 from spoolwright.shop.records.attachment import EntryAttachment
 from spoolwright.shop.records.entry import Entry, Strike
-from spoolwright.shop.records.proof import ProofRow
+from spoolwright.shop.records.proof import ProofRow, ProofSign
 
 _PARTS = (
     "arrival",
@@ -36,6 +36,8 @@ _ROWS = (
     "work__lubricants",
     "invoice__lines",
     Prefetch("attached", EntryAttachment.objects.select_related("attachment")),
+    "proof__checks",
+    Prefetch("proof__signs", ProofSign.objects.select_related("entry__author", "entry__strike")),
     Prefetch(
         "proof__rows",
         ProofRow.objects.select_related("promise__option", "measured__reading__entry", "before"),

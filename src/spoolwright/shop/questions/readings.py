@@ -16,11 +16,17 @@ from spoolwright.shop.records.work import Work
 
 @dataclass(frozen=True)
 class ToProve:
-    """A promise that was agreed, with the latest comparable reading after the work and the one before it."""
+    """A promise that was agreed, with the latest comparable reading after the work and the one before it.
+
+    Where no reading can stand beside the promise, `nearest` is the latest of its kind after the work and
+    `parted` says what parts it from the promise.
+    """
 
     promise: QuotePromise
     measured: ReadingValue | None
     before: ReadingValue | None
+    nearest: ReadingValue | None = None
+    parted: tuple[str, ...] = ()
 
 
 def results(visit_id: int) -> tuple[ReadingValue, ...]:
@@ -43,10 +49,9 @@ def taken_as_found(visit_id: int) -> dict[str, tuple[Taken, ...]]:
     settings: dict[tuple[object, ...], Taken] = {}
     for value in results(visit_id):
         if not _is_after(value, worked):
-            measured = Measured(value.value_si, value.standard_uncertainty_si or 0.0, value.dimension)
-            conditions = value.reading.conditions
-            key = (value.kind, *(conditions.get(name) for name in ("line", "radius", "star_turns")))
-            settings[key] = Taken(value.kind, measured, conditions)
+            taken = _taken(value)
+            key = (taken.kind, *(taken.conditions.get(name) for name in ("line", "radius", "star_turns")))
+            settings[key] = taken
     kinds = dict.fromkeys(taken.kind for taken in settings.values())
     return {kind: tuple(taken for taken in settings.values() if taken.kind == kind) for kind in kinds}
 
@@ -56,7 +61,13 @@ def as_it_is(visit_id: int) -> dict[str, Measured]:
     return _latest(results(visit_id))
 
 
-def to_prove(visit_id: int) -> tuple[ToProve, ...]:
+def taken_after(visit_id: int) -> tuple[Taken, ...]:
+    """Results from after the last work with their conditions, oldest first."""
+    worked = _work_seq(visit_id, "-entry__seq")
+    return tuple(_taken(value) for value in results(visit_id) if _is_after(value, worked))
+
+
+def to_prove(visit_id: int, system: str = "metric") -> tuple[ToProve, ...]:
     """Each agreed promise beside the reading that can prove it, where one has been taken."""
     worked_first, worked_last = _work_seq(visit_id, "entry__seq"), _work_seq(visit_id, "-entry__seq")
     options = [answer.option_id for answer in agreed(visit_id).answers]
@@ -64,9 +75,12 @@ def to_prove(visit_id: int) -> tuple[ToProve, ...]:
     found = results(visit_id)
     rows = []
     for promise in promises.order_by("option__quote", "position"):
-        measured = _last_of(promise, (v for v in found if _is_after(v, worked_last)))
+        after = [v for v in found if _is_after(v, worked_last)]
+        measured = _last_of(promise, after)
         before = _last_of(promise, (v for v in found if not _is_after(v, worked_first)), measured)
-        rows.append(ToProve(promise, measured, before))
+        nearest = None if measured else next((v for v in reversed(after) if _is_of(promise, v)), None)
+        parted = apart(promise.conditions, nearest.reading.conditions, system) if nearest else ()
+        rows.append(ToProve(promise, measured, before, nearest, parted))
     return tuple(rows)
 
 
@@ -84,17 +98,24 @@ def _last_of(
     promise: QuotePromise, values: Iterable[ReadingValue], beside: ReadingValue | None = None
 ) -> ReadingValue | None:
     """The last value of the promised kind that may stand beside the promise, and beside that other value."""
-    kind = promise.reading_kind or promise.kind
     also = beside.reading.conditions if beside else {}
     fitting = [
         v
         for v in values
-        if v.kind == kind
-        and v.dimension == promise.dimension
+        if _is_of(promise, v)
         and not apart(promise.conditions, v.reading.conditions)
         and not apart(also, v.reading.conditions)
     ]
     return fitting[-1] if fitting else None
+
+
+def _is_of(promise: QuotePromise, value: ReadingValue) -> bool:
+    return value.kind == (promise.reading_kind or promise.kind) and value.dimension == promise.dimension
+
+
+def _taken(value: ReadingValue) -> Taken:
+    measured = Measured(value.value_si, value.standard_uncertainty_si or 0.0, value.dimension)
+    return Taken(value.kind, measured, value.reading.conditions)
 
 
 def _latest(values: Iterable[ReadingValue]) -> dict[str, Measured]:

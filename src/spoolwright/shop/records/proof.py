@@ -30,3 +30,22 @@ class ProofRow(Inked):
 
     class Meta:
         ordering = ["proof_id", "position"]
+
+
+class ProofCheck(Inked):
+    """What was tried by hand at the release and has no number: a key of judgement's gate, and its words."""
+
+    proof = models.ForeignKey(Proof, on_delete=models.PROTECT, related_name="checks")
+    position = models.PositiveSmallIntegerField()
+    key = models.CharField(max_length=40)
+    words = models.CharField(max_length=300)
+
+    class Meta:
+        ordering = ["proof_id", "position"]
+
+
+class ProofSign(Inked):
+    """A second person wound the reel blind and signs for the proof; the entry is a word in the same diary."""
+
+    entry = models.OneToOneField(Entry, on_delete=models.PROTECT, related_name="proof_sign", primary_key=True)
+    proof = models.ForeignKey(Proof, on_delete=models.PROTECT, related_name="signs")

@@ -94,3 +94,14 @@ class QuotePromise(Inked):
                 name="shop_promise_has_a_bound",
             )
         ]
+
+
+class QuotePrediction(Inked):
+    """What was expected of the reel after this option, SI: `values`, and the pull at turns of the star."""
+
+    option = models.OneToOneField(
+        QuoteOption, on_delete=models.PROTECT, related_name="prediction", primary_key=True
+    )
+    values = models.JSONField(default=dict, blank=True)
+    star_turns = models.JSONField(default=list, blank=True)
+    limited_by = models.TextField(blank=True)

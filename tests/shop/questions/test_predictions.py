@@ -1,0 +1,27 @@
+"""What was expected when it was offered comes back as it stood."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from spoolwright.shop.questions.predictions import prediction_of
+from tests.shop import walk
+
+pytestmark = pytest.mark.django_db
+
+
+def test_it_comes_back_to_the_last_figure(hand: Any) -> None:
+    expected = walk.expected()
+    quote = walk.quoted(hand, walk.arrived(hand), replace(walk.option(), prediction=expected))
+    kept = prediction_of(quote.options.get())
+    assert kept is not None
+    assert kept.values == dict(expected.values)
+    assert kept.star_turns == expected.star_turns
+    assert kept.limited_by == expected.limited_by
+
+
+def test_an_option_without_a_sheet_behind_it_has_none(hand: Any) -> None:
+    assert prediction_of(walk.quoted(hand, walk.arrived(hand)).options.get()) is None
