@@ -26,7 +26,7 @@ from spoolwright.sheets.reel_sheet import ReelSheet
 PRINTED_WIDTH = 172.0
 """Width of the drawing on a paper of the house, mm: A4 less its margins."""
 
-Arrangement = Literal["narrow", "wide", "paper"]
+Arrangement = Literal["narrow", "desk", "wide", "paper"]
 
 
 @dataclass(frozen=True)
@@ -35,6 +35,15 @@ class Ringed:
 
     part: str
     words: str
+
+
+@dataclass(frozen=True)
+class Shown:
+    """What is shown: sizes in place of the names on the reel, the stack pulled apart, a chosen part."""
+
+    dimensions: bool = False
+    apart: bool = True
+    chosen: str = ""
 
 
 @dataclass(frozen=True)
@@ -62,27 +71,26 @@ def draw(
     fill: float = 1.0,
     arrangement: Arrangement = "wide",
     findings: Sequence[Ringed] = (),
-    dimensions: bool = False,
+    shown: Shown = Shown(),
     system: str = "metric",
     link: str | None = "#part-{key}",
 ) -> str:
     """The section as SVG text.
 
     `fill` is the line on the spool as a share of the full spool's volume, 0 to 1. "narrow" is laid out for a
-    phone (the stack below the reel), "wide" for a desk, "paper" for a page of A4. `dimensions` puts sizes in
-    place of the names on the reel. `link` is where a touched part leads ("{key}" is replaced); None makes no
-    links.
+    phone and "desk" for a wide screen (the stack below the reel), "wide" sets the stack beside it, "paper" is
+    for a page of A4. `link` is where a touched part leads ("{key}" is replaced); None makes no links.
     """
     if not 0.0 <= fill <= 1.0:
         raise ValueError(f"fill is {fill}; accepted: 0 (bare arbor) to 1 (full spool)")
     m, size = measure(sheet), SIZES[arrangement]
     said = _said(sheet, findings)
     level = (m.arbor**2 + fill * (m.full**2 - m.arbor**2)) ** 0.5
-    sizes = dimension_lines.dimensions(m, system) if dimensions else []
-    reel_parts = layout.reel_parts(m, level)
-    shown = [_nameless(p, said) for p in reel_parts] if dimensions else reel_parts
-    groups, pairs, view = _lay_out(m, shown, size, said, sizes)
-    return _Sheet(m, size, arrangement, link, system).svg(groups, pairs, view, sizes)
+    sizes = dimension_lines.dimensions(m, system) if shown.dimensions else []
+    reel_parts = layout.reel_parts(m, level, stack_named=not shown.apart)
+    drawn = [_nameless(p, said) for p in reel_parts] if shown.dimensions else reel_parts
+    groups, pairs, view = _lay_out(m, drawn, size, said, sizes, apart=shown.apart)
+    return _Sheet(m, size, arrangement, link, system, shown.chosen).svg(groups, pairs, view, sizes)
 
 
 def picture(sheet: ReelSheet, **how: object) -> Picture:
@@ -122,28 +130,32 @@ def _lay_out(
     size: SheetSize,
     said: dict[str, str],
     sizes: list[dimension_lines.Dimension],
+    *,
+    apart: bool,
 ) -> tuple[list[Group], int, View]:
     left, right, _ = dimension_lines.room(sizes, size.lettering) if sizes else (0.0, 0.0, 0.0)
     hand = -1 if m.sheet.reel.winding_hand == "left" else 1
     left, right = (left, right) if hand > 0 else (right, left)
     reach = (m.off_end - 3.5, m.right_end)
     own = reach[1] - reach[0]
-    length = layout.stack_length(m)
+    length = layout.stack_length(m) if apart else 0.0
     total = own + (BETWEEN + length + 4.0 if size.beside and length else 0.0)
     boxes = [box_of(part.shapes) for part in reel]
     tall = max(box[3] for box in boxes) - min(box[1] for box in boxes)
-    scale = min((size.width - 2 * MARGIN - left - right) / total, size.tallest / tall)
-    start = MARGIN + left
+    free = size.width - 2 * MARGIN - left - right
+    scale = min(free / total, size.tallest / tall)
+    start = MARGIN + left + (0.0 if size.beside else (free - total * scale) / 2)
     origin = start - reach[0] * scale if hand > 0 else start + reach[1] * scale
     view = View(scale, origin, 0.0, hand)
-    on_reel = {key: words for key, words in said.items() if not key.startswith("drag-")}
+    # A finding on a member of the stack is ringed where the member can be seen: pulled apart, if it is.
+    on_reel = {key: words for key, words in said.items() if not (length and key.startswith("drag-"))}
     edge = size.width - MARGIN
     split = start + own * scale + right + BETWEEN * scale * 0.3 if size.beside and length else edge
     groups = [layout.reel_group(m, reel, view, (MARGIN, split), size, on_reel)]
-    apart = _stack(m, size, said, view, groups[0], split, sizes) if length else None
-    if apart is None:
+    pulled = _stack(m, size, said, view, groups[0], split, sizes) if length else None
+    if pulled is None:
         return groups, 0, view
-    return [*groups, apart[0]], apart[1], view
+    return [*groups, pulled[0]], pulled[1], view
 
 
 def _stack(
@@ -184,6 +196,7 @@ class _Sheet:
     arrangement: str
     link: str | None
     system: str
+    chosen: str
 
     @property
     def prefix(self) -> str:
@@ -223,8 +236,11 @@ class _Sheet:
         inside = f"<title>{escape(title)}</title>{body}"
         if self.link is None:
             return f'<g class="part" data-part="{key}">{inside}</g>'
-        address = escape(self.link.format(key=key), quote=True)
-        return f'<a class="part" data-part="{key}" href="{address}">{inside}</a>'
+        look = 'class="part chosen" aria-current="true"' if key == self.chosen else 'class="part"'
+        return f'<a {look} data-part="{key}" href="{self._address(key)}">{inside}</a>'
+
+    def _address(self, key: str) -> str:
+        return escape((self.link or "").format(key=key), quote=True)
 
     def _named(self, zone: Zone, it: Placed) -> str:
         (x, y), column, finding = it.name.mark, it.name.column, it.name.finding
@@ -236,12 +252,18 @@ class _Sheet:
         )
         way = f"M{x:.1f} {y:.1f}L{column:.1f} {zone.edge:.1f}V{zone.tip(it):.1f}"
         leader = f'<path class="leader" d="{way}" fill="none" stroke="{colour}" {LINES["leader"]}/>'
-        anchor, at = ("start", column + 3) if it.side > 0 else ("end", column - 3)
+        anchor, at = {1: ("start", column + 3), -1: ("end", column - 3), 0: ("middle", column)}[it.side]
         words = "".join(
             lettering((at, base), line, zone.size, anchor, kind=kind)
             for line, base in zip(it.name.lines, zone.baselines(it), strict=True)
         )
-        return f'<g class="leader-to" data-part="{it.name.key}" aria-hidden="true">{leader}{dot}{words}</g>'
+        key = it.name.key
+        inside = f'<g class="leader-to" data-part="{key}" aria-hidden="true">{leader}{dot}{words}</g>'
+        if self.link is None:
+            return inside
+        # A name can be touched as its part can; the keyboard stops at the part alone.
+        quiet = f'href="{self._address(key)}" data-part="{key}" tabindex="-1" aria-hidden="true"'
+        return f"<a {quiet}>{inside}</a>"
 
     def _foot(
         self, touched: dict[str, str], groups: list[Group], pairs: int, top: float, view: View
@@ -252,7 +274,7 @@ class _Sheet:
         used = [name for name in materials_key.HATCHES if f"#{self.prefix}-{name}" in drawn]
         bar = legend.scale_bar((MARGIN, top + size), view.scale, size, self.system, self._printed(view))
         title = f"{reel.maker} {reel.model}, section on the axes, opened out; broken lines: form by custom"
-        rows = [title] if self.size.beside else title.split("; ")
+        rows = title.split("; ") if self.size.sparse else [title]
         if pairs:
             rows.append(f"Broken lines in the stack: it slips there, {pairs} pair{'s' if pairs > 1 else ''}")
         y = top + size * 2.9
@@ -289,4 +311,4 @@ class _Sheet:
         )
 
 
-__all__ = ["Arrangement", "PartName", "Ringed", "description", "draw", "parts", "picture"]
+__all__ = ["Arrangement", "PartName", "Ringed", "Shown", "description", "draw", "parts", "picture"]

@@ -5,11 +5,11 @@ import re
 import pytest
 
 from spoolwright.papers import section_drawing as drawing
-from spoolwright.papers.section_drawing import Ringed
+from spoolwright.papers.section_drawing import Ringed, Shown
 from tests.unit.papers.section import reading_svg, reels
 from tests.unit.papers.section.reading_svg import SVG
 
-ARRANGEMENTS = ("narrow", "wide", "paper")
+ARRANGEMENTS = ("narrow", "desk", "wide", "paper")
 FINDINGS = (
     Ringed("level-wind", "catches at the right end of its way"),
     Ringed("bearing-gear-side", "ticks once a turn of the spool"),
@@ -44,13 +44,13 @@ def test_no_name_covers_another_or_is_crossed_by_a_leader(
 def test_every_member_of_the_stack_is_drawn_and_named(slug: str, arrangement: drawing.Arrangement) -> None:
     sheet = reels.shipped(slug)
     assert sheet.drag is not None
-    words = [it.text for it in reading_svg.words(drawing.draw(sheet, arrangement=arrangement))]
-    assert set(words) >= {washer.name for washer in sheet.drag.stack}
+    named = reading_svg.names(drawing.draw(sheet, arrangement=arrangement))
+    assert set(named) >= {washer.name for washer in sheet.drag.stack}
 
 
 @pytest.mark.parametrize("slug", reels.SLUGS)
 def test_it_is_safe_under_a_strict_policy(slug: str) -> None:
-    svg = drawing.draw(reels.shipped(slug), findings=FINDINGS, dimensions=True)
+    svg = drawing.draw(reels.shipped(slug), findings=FINDINGS, shown=Shown(dimensions=True))
     assert "style" not in {name for element in reading_svg.root(svg).iter() for name in element.attrib}
     assert not re.search(r"<(style|script|foreignObject|image)\b", svg)
 
@@ -155,13 +155,13 @@ def test_markup_in_a_finding_and_in_a_sheet_stays_text() -> None:
 
 def test_dimensions_stand_in_the_readers_units() -> None:
     for system, expected in (("metric", "Ø 50.0 mm"), ("imperial", "Ø 1.97 in")):
-        svg = drawing.draw(reels.shipped(), dimensions=True, system=system)
+        svg = drawing.draw(reels.shipped(), shown=Shown(dimensions=True), system=system)
         assert expected in {it.text for it in reading_svg.words(svg, ("size",))}
 
 
 @pytest.mark.parametrize("slug", reels.SLUGS)
 def test_dimensions_and_names_do_not_cover_one_another(slug: str) -> None:
-    svg = drawing.draw(reels.shipped(slug), dimensions=True, findings=FINDINGS)
+    svg = drawing.draw(reels.shipped(slug), shown=Shown(dimensions=True), findings=FINDINGS)
     lying = [
         it
         for it in reading_svg.words(svg, ("size", "name", "finding", "scale", "caption"))
@@ -208,3 +208,40 @@ def test_the_number_of_slipping_pairs_is_said() -> None:
     svg = drawing.draw(reels.shipped())
     assert "it slips there, 5 pairs" in svg
     assert svg.count('class="slip"') == 5
+
+
+def test_put_together_the_stack_is_drawn_once_and_has_one_name() -> None:
+    sheet = reels.shipped("tarvak-54c")
+    apart, together = drawing.draw(sheet), drawing.draw(sheet, shown=Shown(apart=False))
+    assert "drag stack" in reading_svg.names(together)
+    assert "drag stack" not in reading_svg.names(apart)
+    assert 'class="slip"' not in together
+    assert reading_svg.parts(together).keys() == reading_svg.parts(apart).keys()
+    assert len(together) < len(apart)
+
+
+def test_a_finding_on_a_disc_is_ringed_in_its_place_when_the_stack_is_together() -> None:
+    svg = drawing.draw(reels.shipped(), shown=Shown(apart=False), findings=FINDINGS)
+    assert svg.count('<circle class="finding"') == len(FINDINGS)
+
+
+def test_the_chosen_part_is_marked_for_the_eye_and_for_the_ear() -> None:
+    svg = drawing.draw(reels.shipped(), shown=Shown(chosen="pinion"))
+    chosen = [e for e in reading_svg.root(svg).iter() if "chosen" in e.get("class", "").split()]
+    assert [e.attrib["data-part"] for e in chosen] == ["pinion"]
+    assert chosen[0].attrib["aria-current"] == "true"
+
+
+def test_a_name_leads_where_its_part_leads_and_is_no_second_stop_for_the_keyboard() -> None:
+    svg = drawing.draw(reels.shipped(), link="?part={key}&apart=yes#known")
+    links = [a for a in reading_svg.root(svg).iter(f"{SVG}a") if a.get("tabindex") == "-1"]
+    assert len(links) == len(reading_svg.names(svg))
+    for link in links:
+        assert link.attrib["href"] == f"?part={link.attrib['data-part']}&apart=yes#known"
+        assert link.attrib["aria-hidden"] == "true"
+
+
+def test_the_line_level_changes_the_line_and_moves_no_name() -> None:
+    full, half = (drawing.draw(reels.shipped(), fill=fill) for fill in (1.0, 0.5))
+    assert reading_svg.words(full) == reading_svg.words(half)
+    assert full != half

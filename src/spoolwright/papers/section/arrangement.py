@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from spoolwright.papers.section import drive, frame, leaders, level_wind, spool, stack
@@ -20,23 +20,27 @@ RING = (9.0, 22.0)
 """Least and greatest radius of the ring round a finding, drawing units."""
 WIDTHS = (18.0, 9.0, 5.0)
 """Widest line of a name, in heights of its lettering: what is tried first, and what if that does not fit."""
+OUTER = 6.2
+"""Widest line of a name near an end of its row, where there is room on one side only."""
 
 
 @dataclass(frozen=True)
 class SheetSize:
     """A sheet to draw on, in drawing units: its width, the height of lettering, the tallest reel.
 
-    `beside` sets the stack beside the reel, else below it.
+    `beside` sets the stack beside the reel, else below it; a `sparse` sheet leaves minor names out.
     """
 
     width: float
     lettering: float
     tallest: float
     beside: bool
+    sparse: bool = False
 
 
 SIZES = {
-    "narrow": SheetSize(390.0, 12.0, 460.0, beside=False),
+    "narrow": SheetSize(390.0, 12.5, 460.0, beside=False, sparse=True),
+    "desk": SheetSize(880.0, 15.0, 560.0, beside=False),
     "wide": SheetSize(1240.0, 15.0, 620.0, beside=True),
     "paper": SheetSize(1000.0, 15.5, 520.0, beside=True),
 }
@@ -63,8 +67,8 @@ class Group:
         return top, bottom
 
 
-def reel_parts(m: Measures, level: float) -> list[Part]:
-    """All parts of the reel in the order of drawing."""
+def reel_parts(m: Measures, level: float, *, stack_named: bool = False) -> list[Part]:
+    """All parts of the reel in the order of drawing; `stack_named` where none is pulled apart beside it."""
     found: list[Part | None] = []
     if m.has_plates:
         found += [frame.plates(m), frame.pillars(m), frame.foot(m)]
@@ -73,7 +77,11 @@ def reel_parts(m: Measures, level: float) -> list[Part]:
     found += [spool.line_fill(m, level), spool.spool(m), spool.shaft(m)]
     found += [frame.brakes(m), level_wind.worm(m), level_wind.cogs(m), *_drive_parts(m)]
     found += spool.spool_bearings(m)
-    return [part for part in found if part is not None]
+    present = [part for part in found if part is not None]
+    outermost = max((k for k, part in enumerate(present) if part.key.startswith("drag-")), default=None)
+    if stack_named and outermost is not None:
+        present[outermost] = replace(present[outermost], name="drag stack")
+    return present
 
 
 def _drive_parts(m: Measures) -> list[Part | None]:
@@ -140,17 +148,29 @@ def _named(group: Group, room: tuple[float, float], size: SheetSize, said: dict[
 
 def _stand(parts: list[Part], view: View, zone: Zone, said: dict[str, str]) -> list[Placed]:
     """Names in their places; too long ones are broken, and in the end the longest is left out."""
-    for width in WIDTHS:
-        names = [_name(part, view, zone, said, width * zone.size) for part in parts]
-        placed = leaders.place(_spread(names), zone)
+    ordered = sorted(parts, key=lambda part: view.point(part.mark)[0])
+    for fan, widths in _tries(len(parts)):
+        names = [
+            _name(part, view, zone, said, w * zone.size) for part, w in zip(ordered, widths, strict=True)
+        ]
+        placed = leaders.place(_spread(names), zone, fan=fan)
         if placed is not None:
             return placed
     longest = max(parts, key=lambda part: (part.key not in said, len(part.name)))
     return _stand([part for part in parts if part is not longest], view, zone, said)
 
 
+def _tries(count: int) -> Iterator[tuple[bool, list[float]]]:
+    """Widths of names to try: whole, the outer ones broken, then ever narrower with leaders fanned out."""
+    yield False, [WIDTHS[0]] * count
+    for outer in (1, 2):
+        yield False, [OUTER if min(k, count - 1 - k) < outer else WIDTHS[0] for k in range(count)]
+    for width in WIDTHS:
+        yield True, [width] * count
+
+
 def _is_named(part: Part, size: SheetSize, said: dict[str, str]) -> bool:
-    return part.key in said or bool(part.name and (size.beside or not part.minor))
+    return part.key in said or bool(part.name and not (size.sparse and part.minor))
 
 
 def _name(part: Part, view: View, zone: Zone, said: dict[str, str], width: float) -> Name:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import product
 from random import Random
 
@@ -35,7 +36,10 @@ class Name:
 
 @dataclass(frozen=True)
 class Placed:
-    """A name in its place: its row away from the drawing, text right (1) or left (-1) of its leader."""
+    """A name in its place: its row away from the drawing, and its side of the leader.
+
+    The text stands to the right (1) or the left (-1) of its leader, or at the leader's end, over it (0).
+    """
 
     name: Name
     row: int
@@ -58,6 +62,8 @@ class Zone:
 
     def span(self, name: Name, side: int) -> tuple[float, float]:
         x, width = name.column, name.width(self.size) + GAP
+        if side == 0:
+            return x - width / 2, x + width / 2
         return (x + GAP * 0.6, x + width) if side > 0 else (x - width, x - GAP * 0.6)
 
     def baselines(self, placed: Placed) -> tuple[float, ...]:
@@ -68,20 +74,37 @@ class Zone:
         return tuple(self.edge - row * self.row_height - 0.3 * self.size for row in reversed(rows))
 
     def tip(self, placed: Placed) -> float:
-        """Where the leader ends: at the side of the name that is farther from the drawing."""
+        """Where the leader ends: beside its name at the far side, or before it where the name is over it."""
         ends = self.baselines(placed)
+        if placed.side == 0:
+            return ends[0] - 0.85 * self.size if self.direction > 0 else ends[-1] + 0.3 * self.size
         return ends[-1] if self.direction > 0 else ends[0] - 0.72 * self.size
 
 
-def place(names: Sequence[Name], zone: Zone) -> list[Placed] | None:
-    """Every name in few rows, or None where they cannot be kept apart.
+def place(names: Sequence[Name], zone: Zone, *, fan: bool = True) -> list[Placed] | None:
+    """Every name in few rows, or None where they cannot be kept apart; `fan` lets leaders slant.
 
     A name whose letters lie across another's column must stand beyond that other's name, so each choice of
-    sides is an order; the choice with the fewest rows wins. Where none will do, the leaders are fanned out
-    and all names stand on one side of them.
+    sides is an order; the choice with the fewest rows wins. Where none will do, names may stand over the ends
+    of their leaders; in the end the leaders are fanned out and all names stand on one side of them.
     """
-    stood = [placed for sides in _choices(names, zone) if (placed := _stand(names, sides, zone)) is not None]
-    for side in (-1, 1) if not stood else ():
+    # Rows do not depend on heights: a drawing with another line level is laid out like the last one.
+    level = tuple(replace(name, mark=(name.mark[0], 0.0)) for name in names)
+    found = _placed(level, replace(zone, edge=0.0), fan)
+    if found is None:
+        return None
+    marks = {name.key: name.mark for name in names}
+    return [replace(it, name=replace(it.name, mark=marks[it.name.key])) for it in found]
+
+
+@lru_cache(maxsize=256)
+def _placed(names: tuple[Name, ...], zone: Zone, fan: bool) -> list[Placed] | None:
+    stood: list[list[Placed]] = []
+    for allowed in ((1, -1), (1, -1, 0)):
+        if not stood:
+            choices = _choices(names, zone, allowed)
+            stood = [placed for sides in choices if (placed := _stand(names, sides, zone)) is not None]
+    for side in (-1, 1) if fan and not stood else ():
         fanned = _fanned(names, side, zone)
         placed = _stand(fanned, [side] * len(fanned), zone) if fanned is not None else None
         stood += [placed] if placed is not None else []
@@ -90,7 +113,7 @@ def place(names: Sequence[Name], zone: Zone) -> list[Placed] | None:
 
 def _cost(placed: Sequence[Placed], zone: Zone) -> tuple[float, ...]:
     ends = [it.row + len(it.name.lines) for it in placed]
-    inward = sum(it.side != _outward(it.name, zone) for it in placed)
+    inward = sum(it.side == -_outward(it.name, zone) for it in placed)
     slant = sum(abs(it.name.column - it.name.mark[0]) for it in placed)
     return max(ends, default=0), sum(ends), inward, slant
 
@@ -113,9 +136,9 @@ def _outward(name: Name, zone: Zone) -> int:
     return 1 if name.column > (zone.left + zone.right) / 2 else -1
 
 
-def _choices(names: Sequence[Name], zone: Zone) -> Iterator[tuple[int, ...]]:
+def _choices(names: Sequence[Name], zone: Zone, allowed: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
     """The sides that the names may take: all choices of a few names, a walk through the good ones of many."""
-    fitting = [[side for side in (1, -1) if _inside(zone.span(name, side), zone)] for name in names]
+    fitting = [[side for side in allowed if _inside(zone.span(name, side), zone)] for name in names]
     if len(names) <= MOST_FREE:
         yield from product(*fitting)
     elif all(fitting):
@@ -131,11 +154,9 @@ def _walk(
     least = _rows_of(sides, names, zone)
     for _ in range(len(names)):
         before = least
-        for i, both in enumerate(fitting):
-            if len(both) < 2:
-                continue
-            turned = [*sides[:i], -sides[i], *sides[i + 1 :]]
-            cost = _rows_of(turned, names, zone)
+        for i, other in ((i, side) for i, able in enumerate(fitting) for side in able):
+            turned = [*sides[:i], other, *sides[i + 1 :]]
+            cost = _rows_of(turned, names, zone) if other != sides[i] else least
             if cost < least:
                 sides, least = turned, cost
         if least == before:

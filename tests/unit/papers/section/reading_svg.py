@@ -43,6 +43,12 @@ def words(svg: str, kinds: tuple[str, ...] = ("name", "finding")) -> list[Words]
     return [box(text) for text in root(svg).iter(f"{SVG}text") if text.get("class") in kinds]
 
 
+def names(svg: str) -> list[str]:
+    """The name at the end of each leader, its lines joined."""
+    leaders = [g for g in root(svg).iter(f"{SVG}g") if g.get("class") == "leader-to"]
+    return [" ".join(text.text or "" for text in g.iter(f"{SVG}text")) for g in leaders]
+
+
 def box(text: ET.Element) -> Words:
     size, x, y = (float(text.attrib[key]) for key in ("font-size", "x", "y"))
     width = _FACE.getlength(text.text or "") * size / 200

@@ -69,6 +69,28 @@ def test_names_that_would_fall_off_both_ends_are_fanned_out() -> None:
     assert faults(placed, ZONE) == []
 
 
+def test_a_name_may_stand_over_its_leader_before_leaders_slant() -> None:
+    """Three names of half the sheet's gap each side: none fits beside its leader without a slant."""
+    columns, zone = (40.0, 95.0, 150.0), Zone(100.0, 1, 0.0, 190.0, 12.0)
+    placed = leaders.place(names(*columns, words="friction"), zone, fan=False)
+    assert placed is not None
+    assert faults(placed, zone) == []
+    assert [it.name.column for it in placed] == list(columns)
+
+
+def test_without_fanning_what_cannot_stand_is_not_placed() -> None:
+    columns = [float(x) for x in range(8, 396, 30)]
+    assert leaders.place(names(*columns), ZONE, fan=False) is None
+
+
+def test_rows_do_not_depend_on_heights_and_marks_stay_where_they_are() -> None:
+    for level in (80.0, 95.0):
+        asked = [Name("a", ("line",), (60.0, level), 60.0), Name("b", ("spool",), (90.0, 90.0), 90.0)]
+        placed = leaders.place(asked, ZONE)
+        assert placed is not None
+        assert {it.name.key: it.name.mark[1] for it in placed} == {"a": level, "b": 90.0}
+
+
 def test_a_name_wider_than_the_sheet_is_not_placed() -> None:
     assert leaders.place(names(200, words="w" * 200), ZONE) is None
 
