@@ -12,8 +12,9 @@ from typing import Any
 import pytest
 from django.db import connection
 
-from spoolwright.bench import pull_trace
+from spoolwright.bench import pull_trace, spin_down, ticks
 from spoolwright.bench.gauge import Gauge
+from spoolwright.bench.spin_down import SpinDown
 from spoolwright.demo import signals
 from spoolwright.judgement.price import Charge
 from spoolwright.sheets import reel_sheet
@@ -92,6 +93,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
             "conditions": walk.PULLS,
         },
         "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
+        "take_spin": {"visit": visit, "spin": a_spin(), "conditions": walk.PULLS},
         "write_again": {
             "entry": measured.reading.entry,
             "reason": "wrong",
@@ -106,6 +108,11 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
 def a_pull() -> Pulled:
     trace = pull_trace.read(signals.pull_trace(signals.PullShape()).to_csv(), name="pull.csv")
     return Pulled(trace, pull_trace.analyse(trace, Gauge(accuracy_of_reading=0.005)))
+
+
+def a_spin() -> SpinDown:
+    recorded = signals.spin_recording(signals.SpinShape(), seed=3)
+    return spin_down.fit(ticks.mend(ticks.read_csv(recorded.to_csv())), None)
 
 
 def everything() -> dict[str, Any]:
