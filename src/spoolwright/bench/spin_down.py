@@ -111,12 +111,11 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
         raise ValueError(f"inertia must be above zero; came {inertia.value}")
     if ticks_per_turn < 1:
         raise ValueError(f"ticks_per_turn must be 1 or more; came {ticks_per_turn}")
-    first = _fastest(mended)
+    first = _fastest(mended, ticks_per_turn)
     start = float(mended.times[first])
     time, turns = _count_again(mended, first)
     found, notes = _best(time, turns)
     found = _per_mark(found, ticks_per_turn)
-    _check_speed(found)
     angle = TURN * turns[found.used] / ticks_per_turn
     middle, seen, fitted = _curve(time[found.used], angle, found.values)
     rms = float(np.sqrt(np.mean((seen - fitted) ** 2))) / float(found.values[1])
@@ -150,13 +149,14 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     )
 
 
-def _fastest(mended: Mended) -> int:
+def _fastest(mended: Mended, marks: int) -> int:
     """The first tick from which the spool is as fast as it ever gets; before it, a hand was at work."""
     if len(mended.times) < FEWEST:
         raise Unreadable(f"there are {len(mended.times)} ticks", "", f"{FEWEST} ticks or more")
     speed = np.diff(mended.turns) / np.maximum(np.diff(mended.times), 1e-9)
     padded = np.pad(speed, 2, mode="edge")
     smooth = np.median(np.lib.stride_tricks.sliding_window_view(padded, 5), axis=1)
+    _check_speed(TURN / marks * float(smooth.max()))
     first = int(np.argmax(smooth >= _STILL_FASTEST * smooth.max()))
     if len(mended.times) - first < FEWEST:
         left = len(mended.times) - first
@@ -212,8 +212,7 @@ def _per_mark(found: CoastFit, marks: int) -> CoastFit:
     )
 
 
-def _check_speed(found: CoastFit) -> None:
-    first = float(found.values[1])
+def _check_speed(first: float) -> None:
     if not SLOWEST_SPEED / _EDGE <= first <= FASTEST_SPEED * _EDGE:
         reason = f"the ticks would mean {first:.3g} rad/s at the start"
         accepted = (

@@ -26,7 +26,7 @@ _SPREAD = 0.002
 _LEAST_FLOOR = 0.02
 _BESIDE = 9
 _OF_NEIGHBOURS = 0.22
-_REFRACTORY = 0.3
+_REFRACTORY = 0.35
 _STRONGER = 1.5
 _RISE = 0.5
 _REGULAR = 0.12
@@ -60,7 +60,7 @@ def find(recording: Recording) -> Samples:
     out), all above about 200 Hz, and 200 to 2000 Hz (a dull knock); in each with three thresholds above the
     floor (what the quieter quarter of each quarter second peaks at within 2 ms). The hearing with most even
     steps, less what chance would give, is kept. A tick also rises above 0.22 of the louder ticks near it; of
-    two within 0.3 of the local period the later counts as the echo unless it is half as loud again. Its time
+    two within 0.35 of the local period the later counts as the echo unless it is half as loud again. Its time
     is where the sound first reaches half of its peak.
 
     Source
@@ -81,15 +81,16 @@ def find(recording: Recording) -> Samples:
     ]
     if not heard:
         raise Unreadable("no ticks stand out of the noise", "", _ACCEPTED)
-    band, frames = max(heard, key=lambda hearing: _evenness(hearing[1]))
+    quickest = recording.rate / hop / FASTEST_TICKS
+    band, frames = max(heard, key=lambda hearing: _evenness(hearing[1], quickest))
     return np.array([_onset(recording, int(frame) * hop, hop, band) for frame in frames])
 
 
-def _evenness(frames: Frames) -> float:
-    """How many steps are like the one before, less what chance would give."""
+def _evenness(frames: Frames, quickest: float) -> float:
+    """How many steps are like the one before, less what chance gives; the pitch of a voice is too quick."""
     steps = np.diff(frames)
     even = np.abs(np.diff(steps)) < np.maximum(_REGULAR * np.minimum(steps[1:], steps[:-1]), 1.5)
-    return float(np.count_nonzero(even)) - _CHANCE * len(frames)
+    return float(np.count_nonzero(even & (steps[1:] > quickest))) - _CHANCE * len(frames)
 
 
 def _hear(recording: Recording, hop: int, band: Band) -> Iterator[Frames]:

@@ -129,7 +129,7 @@ def _plain(signal: PullSignal) -> bytes:
 
 def _semicolon(signal: PullSignal) -> bytes:
     rows = [f"{t:.3f};{f / KILOGRAM:.3f}".replace(".", ",") for t, f in _pairs(signal)]
-    return ("\r\n".join(["Zeit [s];Zugkraft [kgf]", *rows, ""])).encode("cp1252")
+    return ("\r\n".join(["Messung für die Bremse", "Zeit [s];Zugkraft [kgf]", *rows, ""])).encode("cp1252")
 
 
 def _one_column(signal: PullSignal) -> bytes:

@@ -1,0 +1,87 @@
+"""Readings that are typed: tries, means, what the tool leaves open, and what is refused."""
+
+import numpy as np
+import pytest
+
+from spoolwright.bench import typed
+from spoolwright.bench.unreadable import Unreadable
+from spoolwright.quantities import NotAQuantity, read
+from spoolwright.sheets import reading_kinds
+
+
+def test_several_tries_give_their_mean() -> None:
+    found = typed.read("click_pull", "210 g; 230 g; 250 g")
+    assert found.measured.value == pytest.approx(read("230 g", "force"))
+    assert found.tries == pytest.approx([read(f"{n} g", "force") for n in (210, 230, 250)])
+
+
+def test_scatter_and_tool_add_in_squares() -> None:
+    found = typed.read("click_pull", "210 g; 230 g; 250 g")
+    tool = reading_kinds.kind("click_pull").standard_uncertainty(found.measured.value)
+    scatter = np.std(found.tries, ddof=1) / np.sqrt(3)
+    assert found.measured.uncertainty == pytest.approx(np.hypot(tool, scatter))
+    assert {row.way for row in found.budget} == {"A", "B"}
+
+
+def test_one_try_rests_on_the_tool_alone() -> None:
+    found = typed.read("end_float", "0.42 mm")
+    assert found.measured.uncertainty == pytest.approx(reading_kinds.kind("end_float").uncertainty)
+    assert [row.way for row in found.budget] == ["B"]
+
+
+def test_what_was_typed_coarsely_is_no_surer_than_its_last_digit() -> None:
+    found = typed.read("end_float", "1 mm")
+    assert found.measured.uncertainty == pytest.approx(1e-3 / np.sqrt(12))
+
+
+def test_units_may_differ_from_try_to_try() -> None:
+    found = typed.read("mass", "338 g; 0.338 kg")
+    assert found.measured.value == pytest.approx(0.338)
+
+
+def test_counts_must_agree() -> None:
+    assert typed.read("teeth", "52; 52").measured.value == 52
+    with pytest.raises(Unreadable, match=r"counts differ \(52; 53\)"):
+        typed.read("teeth", "52; 53")
+
+
+def test_a_temperature_may_be_below_zero_and_a_float_may_not() -> None:
+    assert typed.read("temperature", "-10 °C").measured.value == pytest.approx(263.15)
+    with pytest.raises(Unreadable, match="below zero"):
+        typed.read("end_float", "-0.1 mm")
+
+
+def test_a_score_stays_on_its_scale() -> None:
+    assert typed.read("corrosion", "3").measured.value == 3
+    with pytest.raises(Unreadable, match="not on the scale.*eaten away"):
+        typed.read("corrosion", "7")
+
+
+@pytest.mark.parametrize("text", ["", " ; ;", "0.42", "0.42 kg", "wide", "0.42 mm; 0.4", "nan mm"])
+def test_no_value_no_unit_or_the_wrong_one_is_refused_with_what_is_accepted(text: str) -> None:
+    with pytest.raises((NotAQuantity, Unreadable)) as refused:
+        typed.read("end_float", text)
+    assert refused.value.accepted  # type: ignore[attr-defined]
+
+
+def test_the_refusal_speaks_the_units_of_the_person() -> None:
+    with pytest.raises(NotAQuantity, match="for example in in"):
+        typed.read("end_float", "wide", "imperial")
+
+
+def test_more_tries_than_anybody_makes_are_refused() -> None:
+    with pytest.raises(Unreadable, match="21 values"):
+        typed.read("mass", "; ".join(["338 g"] * 21))
+
+
+def test_a_kind_that_does_not_exist_is_refused() -> None:
+    with pytest.raises(KeyError):
+        typed.read("shininess", "3")
+
+
+@pytest.mark.parametrize("kind", [k for k, it in reading_kinds.kinds().items() if it.way == "typed"])
+def test_every_typed_kind_can_be_typed(kind: str) -> None:
+    dimension = reading_kinds.kind(kind).dimension
+    example = {"length": "1.5 mm", "mass": "338 g", "force": "210 g", "torque": "12 mN m", "angle": "8 deg"}
+    others = {"count": "2", "score": "2", "ratio": "0.3", "temperature": "20 °C", "time": "31 s"}
+    assert typed.read(kind, {**example, **others}[dimension]).measured.dimension == dimension
