@@ -12,7 +12,7 @@ from spoolwright.sheets.lines import line_material
 
 @dataclass(frozen=True)
 class Filled:
-    """A spool filled with one line: its length and mass with 90 % intervals, and what is said of such line."""
+    """A spool filled with one line: its length and mass with 90 % intervals, and a word about such line."""
 
     length: Predicted
     mass: Predicted
