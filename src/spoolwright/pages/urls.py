@@ -7,7 +7,10 @@ from spoolwright.pages import doors
 urlpatterns = [
     path("here/", doors.here, name="here"),
     path("", include("spoolwright.pages.sign_in.urls")),
+    path("arrival/", include("spoolwright.pages.arrival.urls")),
+    path("diary/", include("spoolwright.pages.diary.urls")),
     path("find/", include("spoolwright.pages.finder.urls")),
     path("", include("spoolwright.pages.on_the_bench.urls")),
+    path("paper/", include("spoolwright.pages.paper.urls")),
     path("shop/", include("spoolwright.pages.settings_page.urls")),
 ]

@@ -1,0 +1,135 @@
+"""A pull trace: the gauge's file, how the drag was set, the conditions; drawn before it is written."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from django import forms
+
+from spoolwright.bench import pull_trace
+from spoolwright.bench.gauge import Gauge
+from spoolwright.bench.trace import TraceForm
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.pages.diary.ask import conditions
+from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of
+from spoolwright.pages.diary.ask.signal_file import LABELS, SignalForm
+from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
+from spoolwright.pages.diary.told import pictures, readings
+from spoolwright.sheets import reading_kinds
+from spoolwright.shop.acts.take_pull import Pulled, values_of
+from spoolwright.shop.questions.blocks import Block
+from spoolwright.shop.questions.signals import kept_pull
+
+PART_WAY, HARD_ON = "part", "hard"
+KEYS = reading_kinds.kind("pull_run").conditions
+KEYS_HARD_ON = reading_kinds.kind("pull_full").conditions
+
+
+class PullForm(SignalForm):
+    what = "pull"
+    title = "A pull trace"
+    button = "Write the reading"
+    template = "diary/ask/_pull.html"
+    cautions = (LINE_UNDER_LOAD,)
+    file_label = "Pull trace from the gauge"
+    file_hint = "A CSV of time and force. Let it fall here; the curve is drawn before anything is written."
+    accepts = ".csv,.txt,.tsv,.dat,text/csv,text/plain"
+    looks_at = (*LABELS, "pull", "gauge_accuracy", "gauge_full_scale", "gauge_of_full_scale", "gauge_step")
+
+    setting = forms.ChoiceField(
+        label="The drag was set",
+        choices=((PART_WAY, "part way"), (HARD_ON, "hard on, to the most this reel holds")),
+        widget=forms.RadioSelect,
+        initial=PART_WAY,
+    )
+    pull = forms.IntegerField(
+        label="Which pull in the file",
+        required=False,
+        min_value=1,
+        max_value=99,
+        help_text="Where the file holds several; left empty, the last.",
+        widget=forms.NumberInput({"inputmode": "numeric", "autocomplete": "off"}),
+    )
+    pulled: Pulled | None = None
+
+    def lay_out(self) -> None:
+        self.fields |= gauge_fields() | conditions.fields(KEYS, self.desk.sheet)
+        self.fields["star_turns"].required = not self.is_hard_on
+        self.ask_questions(self.questions)
+
+    @property
+    def is_hard_on(self) -> bool:
+        return self.is_bound and self.data.get("setting") == HARD_ON
+
+    @property
+    def keys(self) -> Sequence[str]:
+        return KEYS_HARD_ON if self.is_hard_on else KEYS
+
+    @property
+    def asked_conditions(self) -> Sequence[Any]:
+        return [self[key] for key in self.fields if key in KEYS]
+
+    @property
+    def gauge_rows(self) -> Sequence[Any]:
+        return [self[key] for key in self.fields if key.startswith("gauge_")]
+
+    @property
+    def gauge_faults(self) -> bool:
+        return any(name.startswith("gauge_") for name in self.errors)
+
+    def started(self) -> dict[str, Any]:
+        return conditions.started(self.desk, KEYS) | as_last_time(self.desk.request)
+
+    def started_again(self, old: Block) -> dict[str, Any]:
+        if old.kind != "reading":
+            return super().started_again(old)
+        kinds = {value.kind for value in old.part.values.all()}
+        setting = HARD_ON if "pull_full" in kinds else PART_WAY
+        written = conditions.as_fields(old.part.conditions)
+        return super().started_again(old) | written | {"setting": setting}
+
+    def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Any:
+        return pull_trace.read(data, name=name, form=TraceForm(**answers))
+
+    def clean(self) -> dict[str, Any]:
+        given = super().clean() or self.cleaned_data
+        trace = self.read_file()
+        gauge = gauge_of(self)
+        if trace is not None and gauge is not None:
+            self.pulled = self.guarded(lambda: self._analysed(trace, gauge, given.get("pull")))
+        return given
+
+    def _analysed(self, trace: Any, gauge: Gauge, number: int | None) -> Pulled:
+        return Pulled(trace, pull_trace.analyse(trace, gauge, number), self.is_hard_on)
+
+    def conditions(self) -> dict[str, Any]:
+        return conditions.given(self.cleaned_data, KEYS)
+
+    @property
+    def drawn(self) -> dict[str, Any] | None:
+        """The chart and its numbers as they would be written."""
+        if self.pulled is None:
+            return None
+        kept, desk = kept_pull(self.pulled.trace, self.pulled.read), self.desk
+        results = [
+            readings.Result(v.kind, Measured(v.value, v.uncertainty or 0.0, v.dimension))
+            for v in values_of(self.pulled)
+        ]
+        return {
+            "chart": pictures.pull_chart(kept, desk.system),
+            "told": readings.told(results, self.conditions(), desk.tags, desk.system, "pull trace"),
+            "notes": kept.notes,
+            "budget": pictures.budget_rows(kept.budget, desk.system),
+            "found": list(_found(self.pulled.trace.found)),
+            "pulls": kept.pulls,
+        }
+
+
+def _found(found: Any) -> Iterable[str]:
+    """How the file was read, so that a wrong guess is seen before it is written."""
+    yield f"{found.rows} rows, {found.delimiter} between the columns, decimal {found.decimal}"
+    if found.time_column:
+        yield f"time in column {found.time_column}, in {found.time_unit}"
+    yield f"pull in column {found.force_column}, in {found.force_unit}"
+    yield f"{found.rate:.3g} readings a second"

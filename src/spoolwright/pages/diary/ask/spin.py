@@ -1,0 +1,142 @@
+"""A spin-down: the spool's ticks in a recording or a file, what turns, the conditions; drawn before it is written."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from django import forms
+
+from spoolwright import quantities
+from spoolwright.bench import recording, spin_down, ticks
+from spoolwright.bench.spin_down import SpinDown
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.judgement.free_spin import bare_inertia
+from spoolwright.pages.diary.ask import conditions
+from spoolwright.pages.diary.ask.conditions import AboveNothing
+from spoolwright.pages.diary.ask.signal_file import LABELS, SignalForm
+from spoolwright.pages.diary.ask.typed_reading import FAST_SPOOL
+from spoolwright.pages.diary.told import pictures, readings
+from spoolwright.sheets import reading_kinds
+from spoolwright.shop.acts.take_spin import values_of
+from spoolwright.shop.questions.blocks import Block
+from spoolwright.shop.questions.signals import kept_spin
+
+KEYS = reading_kinds.kind("stop_time").conditions
+FROM_SHEET, TYPED, UNKNOWN = "sheet", "typed", "unknown"
+INERTIA_UNSURE = 0.05
+"""Standard uncertainty of an inertia from a sheet or typed, as a share: judgement prior."""
+
+
+class SpinForm(SignalForm):
+    what = "spin"
+    title = "A spin-down"
+    button = "Write the reading"
+    template = "diary/ask/_spin.html"
+    cautions = (FAST_SPOOL,)
+    file_label = "The spool’s ticks"
+    file_hint = (
+        "A WAV in which each turn of the spool makes a tick, or a CSV with the time of each tick. "
+        "Let it fall here; the curve is drawn before anything is written."
+    )
+    accepts = ".wav,.csv,.txt,audio/wav,text/csv,text/plain"
+    looks_at = (*LABELS, "marks", "inertia", "inertia_from")
+
+    marks = forms.IntegerField(
+        label="Ticks in one turn of the spool",
+        min_value=1,
+        max_value=50,
+        initial=1,
+        widget=forms.NumberInput({"inputmode": "numeric", "autocomplete": "off"}),
+    )
+    inertia_from = forms.ChoiceField(label="Moment of inertia of what turns", widget=forms.RadioSelect)
+    inertia = AboveNothing(
+        "inertia",
+        label="The inertia, typed",
+        required=False,
+        help_text="Of the spool and all that turns with it, the line too if it is on.",
+    )
+    spun: SpinDown | None = None
+
+    def lay_out(self) -> None:
+        self.fields |= conditions.fields(KEYS, self.desk.sheet)
+        typed = (TYPED, "as typed below")
+        unknown = (UNKNOWN, "not known: speed and time are written, the drags are not")
+        self.fields["inertia_from"].choices = [*self._of_sheet(), typed, unknown]
+        self.fields["inertia_from"].initial = FROM_SHEET if self._of_sheet() else UNKNOWN
+        self.ask_questions(self.questions)
+
+    def _of_sheet(self) -> list[tuple[str, str]]:
+        if self.desk.sheet is None:
+            return []
+        amount = quantities.show(bare_inertia(self.desk.sheet), "inertia", self.desk.system)
+        return [(FROM_SHEET, f"the bare spool’s by the reel’s sheet, {amount}; only with the line off")]
+
+    @property
+    def asked_conditions(self) -> Sequence[Any]:
+        return [self[key] for key in self.fields if key in KEYS]
+
+    def started(self) -> dict[str, Any]:
+        return conditions.started(self.desk, KEYS)
+
+    def started_again(self, old: Block) -> dict[str, Any]:
+        if old.kind != "reading":
+            return super().started_again(old)
+        return super().started_again(old) | conditions.as_fields(old.part.conditions)
+
+    def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Any:
+        """Tick times, from sound or from text: the first bytes say which."""
+        if data[:4] in (b"RIFF", b"RF64"):
+            return ticks.find(recording.read_wav(data, name=name))
+        asked = {key: answers[key] for key in ("time_unit", "time_column") if key in answers}
+        return ticks.read_csv(data, name=name, **asked)
+
+    def clean(self) -> dict[str, Any]:
+        given = super().clean() or self.cleaned_data
+        times = self.read_file()
+        inertia = self._inertia(given)
+        if times is not None and not self._errors.keys() & {"inertia", "inertia_from", "marks"}:
+            marks = given.get("marks") or 1
+            self.spun = self.guarded(lambda: spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=marks))
+        return given
+
+    def _inertia(self, given: Mapping[str, Any]) -> Measured | None:
+        """The inertia that was chosen; a fault where it cannot be the one that turned."""
+        chosen = given.get("inertia_from")
+        if chosen == FROM_SHEET and self.desk.sheet is not None:
+            if given.get("line") == "on":
+                words = "The sheet’s inertia is that of the bare spool. With the line on, type the inertia of both."
+                self.add_error("inertia_from", words)
+                return None
+            return _unsure(bare_inertia(self.desk.sheet))
+        if chosen == TYPED and given.get("inertia") is None and "inertia" not in self._errors:
+            self.add_error(
+                "inertia", "No inertia was typed. Accepted: such as 24 g cm^2, or choose “not known”."
+            )
+        return _unsure(given["inertia"]) if chosen == TYPED and given.get("inertia") else None
+
+    def conditions(self) -> dict[str, Any]:
+        return conditions.given(self.cleaned_data, KEYS)
+
+    @property
+    def drawn(self) -> dict[str, Any] | None:
+        if self.spun is None:
+            return None
+        kept, desk = kept_spin(self.spun), self.desk
+        results = [
+            readings.Result(v.kind, Measured(v.value, v.uncertainty or 0.0, v.dimension))
+            for v in values_of(self.spun)
+        ]
+        return {
+            "chart": pictures.spin_chart(kept, desk.system),
+            "told": readings.told(results, self.conditions(), desk.tags, desk.system, "spin-down"),
+            "notes": kept.notes,
+            "budget": pictures.budget_rows(kept.budget, desk.system, per_inertia=self.spun.per_inertia),
+            "found": [
+                f"{kept.ticks_used} ticks used, {kept.ticks_mended} mended (heard twice, or not at all)"
+            ],
+        }
+
+
+def _unsure(inertia: float) -> Measured:
+    return Measured(inertia, INERTIA_UNSURE * inertia, "inertia")

@@ -1,0 +1,19 @@
+"""Quotes and invoices as they stand in the diary: the options with their sums, and where their papers are."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from spoolwright.pages.diary import ways
+
+
+def of_quote(quote: Any) -> dict[str, Any]:
+    return {
+        "options": list(quote.options.all()),
+        "is_extra": quote.extends_id is not None,
+        "as_the_customer_sees_it": ways.to_customers_view(quote.entry),
+    }
+
+
+def of_invoice(invoice: Any) -> dict[str, Any]:
+    return {"lines": list(invoice.lines.all()), "paper": ways.to_paper("invoice", invoice.number)}

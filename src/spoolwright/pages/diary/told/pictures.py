@@ -1,0 +1,110 @@
+"""The signal behind a reading as a picture: its chart, and the words that stand under its small line."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from spoolwright import quantities
+from spoolwright.bench.budget import Contribution
+from spoolwright.pages.words import shown
+from spoolwright.papers import charts
+from spoolwright.papers.charts import Chart
+from spoolwright.papers.figures import Span
+from spoolwright.shop.questions.signals import KeptPull, KeptSpin
+
+RESULTS = {
+    "start_up": ("start-up pull", "force"),
+    "running": ("running pull", "force"),
+    "start_up_ratio": ("start-up ratio", "ratio"),
+    "judder": ("judder", "ratio"),
+    "drift": ("drift", "ratio"),
+    "initial_speed": ("speed at the first tick", "rotation"),
+    "constant": ("constant drag", "torque"),
+    "viscous": ("drag that grows with speed", "viscous_drag"),
+    "quadratic": ("drag that grows with the square of speed", "quadratic_drag"),
+    "stop_time": ("time to rest", "time"),
+}
+PER_INERTIA = {"constant": "deceleration", "viscous": "frequency", "quadratic": "ratio"}
+
+
+@dataclass(frozen=True)
+class SmallLine:
+    """What `pull_line` draws: moments, heights, the words under it, and the level ruled across."""
+
+    times: Sequence[float]
+    heights: Sequence[float]
+    words: str
+    level: float | None
+
+
+@dataclass(frozen=True)
+class BudgetRow:
+    """One row behind a stated uncertainty, in the reader's units."""
+
+    result: str
+    source: str
+    way: str
+    amount: str
+
+
+def small_pull(pull: KeptPull) -> SmallLine:
+    lasts = quantities.show(pull.times[-1] - pull.times[0], "time")
+    first = quantities.show(pull.slip_start, "time")
+    rate = f"{pull.rate:.3g} readings a second"
+    return SmallLine(
+        pull.times, pull.forces, f"{lasts} at {rate}; first slip after {first}", pull.running.value
+    )
+
+
+def small_spin(spin: KeptSpin) -> SmallLine:
+    words = f"speed against time, {spin.ticks_used} ticks, {spin.ticks_mended} of them mended"
+    return SmallLine(spin.times, spin.speeds, words, None)
+
+
+def pull_chart(pull: KeptPull, system: str, promised: Span | None = None) -> Chart:
+    drawn = charts.Pull(
+        times=pull.times,
+        forces=pull.forces,
+        slip_start=pull.slip_start,
+        slip_end=pull.slip_end,
+        start_up=pull.start_up,
+        running=pull.running,
+        promised=promised,
+    )
+    return charts.pull_trace(drawn, system=system)
+
+
+def spin_chart(spin: KeptSpin, system: str) -> Chart:
+    drawn = charts.Spin(
+        times=spin.times,
+        speeds=spin.speeds,
+        fitted=spin.fitted,
+        mended=spin.counted_in,
+        stop_time=spin.stop_time,
+    )
+    return charts.spin_down(drawn, system=system)
+
+
+def budget_rows(rows: Sequence[Contribution], system: str, *, per_inertia: bool = False) -> list[BudgetRow]:
+    """What each stated uncertainty is made of; standard uncertainties, nothing that weighs nothing."""
+    return [_budget_row(row, system, per_inertia) for row in rows if row.uncertainty > 0]
+
+
+def _budget_row(row: Contribution, system: str, per_inertia: bool) -> BudgetRow:
+    title, dimension = RESULTS[row.result]
+    if per_inertia:
+        dimension = PER_INERTIA.get(row.result, dimension)
+    amount = shown.unbroken(quantities.show(row.uncertainty, dimension, system))
+    way = "from scatter" if row.way == "A" else "from what is known"
+    return BudgetRow(title, row.source, way, amount)
+
+
+def chart_of(kept: KeptPull | KeptSpin, system: str) -> Chart:
+    return pull_chart(kept, system) if isinstance(kept, KeptPull) else spin_chart(kept, system)
+
+
+def is_per_inertia(reading: Any) -> bool:
+    """Whether the drags behind this reading's budget are per inertia, because none was known."""
+    return not any(value.kind == "spin_constant" for value in reading.values.all())

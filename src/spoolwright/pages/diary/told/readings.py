@@ -1,0 +1,132 @@
+"""A reading as a bench book has it: quantity, value with its uncertainty, conditions, what the limits say."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from spoolwright import quantities
+from spoolwright.bench.torque import pull_torque
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.pages.diary.told import conditions, limits
+from spoolwright.pages.words import shown
+from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.reading_kinds import ReadingKind
+
+RADIUS_UNSURE = 0.3e-3
+"""Standard uncertainty of the radius at which the line leaves [m]: judgement prior."""
+
+SAID_TOGETHER = limits.IN_PERCENT
+"""Results of a trace that share one line below the others."""
+
+SAME = {"pull trace": "same pull", "spin-down": "same spin"}
+
+
+@dataclass(frozen=True)
+class Result:
+    """One result before it is words: its kind, what was measured, and the single tries behind it."""
+
+    kind: str
+    measured: Measured
+    tries: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True)
+class Line:
+    """One line of the bench book, ready to be set."""
+
+    quantity: str
+    value: str
+    spread: str
+    conditions: str
+    verdict: str
+
+
+@dataclass(frozen=True)
+class Told:
+    """The lines of one reading and what is said below them."""
+
+    lines: tuple[Line, ...]
+    together: str
+
+
+def results_of(reading: Any) -> list[Result]:
+    """The results of a reading in ink, each with its tries, in the order they were written."""
+    values = list(reading.values.all())
+    tries = {
+        value.kind: tuple(v.value_si for v in values if v.kind == value.kind and v.repeat) for value in values
+    }
+    return [
+        Result(v.kind, Measured(v.value_si, v.standard_uncertainty_si or 0.0, v.dimension), tries[v.kind])
+        for v in values
+        if v.repeat == 0
+    ]
+
+
+def told(
+    results: Sequence[Result],
+    given: Mapping[str, Any],
+    tags: tuple[str, ...],
+    system: str,
+    way: str = "typed",
+) -> Told:
+    """The lines of one reading; the conditions stand at the first and are the same for the others."""
+    own = [result for result in results if result.kind not in SAID_TOGETHER or len(results) == 1]
+    words = conditions.in_words(given, system)
+    same = SAME.get(way, "same conditions")
+    lines = [
+        _line(result, words if not k else same if words else "", given, tags, system)
+        for k, result in enumerate(own)
+    ]
+    rest = [result for result in results if result not in own]
+    return Told(tuple(lines), "; ".join(_together(result, tags, system) for result in rest))
+
+
+def _line(result: Result, words: str, given: Mapping[str, Any], tags: tuple[str, ...], system: str) -> Line:
+    kind = reading_kinds.kind(result.kind)
+    value, spread = shown.measured(result.measured, system)
+    said = (words, *_beside(result, given, system), _tries(result, kind, system))
+    return Line(
+        quantity=kind.title,
+        value=value,
+        spread=spread if result.measured.uncertainty else "",
+        conditions="; ".join(filter(None, said)),
+        verdict=limits.verdict(kind, result.measured.value, tags, system),
+    )
+
+
+def _beside(result: Result, given: Mapping[str, Any], system: str) -> Iterable[str]:
+    kind = reading_kinds.kind(result.kind)
+    if kind.scale:
+        yield f"“{kind.scale[min(round(result.measured.value), len(kind.scale) - 1)]}”"
+    if result.measured.dimension == "force" and given.get("radius"):
+        yield f"{torque_words(result.measured, given['radius'], system)} at the spool"
+
+
+def torque_words(pull: Measured, radius: float, system: str) -> str:
+    """The torque beside a pull: the same whatever the line level is."""
+    torque = pull_torque(pull, Measured(radius, RADIUS_UNSURE, "length"))
+    return shown.quantity(torque.value, "torque", system, torque.expanded)
+
+
+def _tries(result: Result, kind: ReadingKind, system: str) -> str:
+    if len(result.tries) < 2:
+        return ""
+    each = ", ".join(shown.quantity(value, kind.dimension, system) for value in result.tries)
+    return f"mean of {each}"
+
+
+def _together(result: Result, tags: tuple[str, ...], system: str) -> str:
+    kind = reading_kinds.kind(result.kind)
+    verdict = limits.verdict(kind, result.measured.value, tags, system)
+    over = " in ten seconds" if result.kind == "drift" else ""
+    return f"{kind.title} {percent(result.measured)}{over}" + (
+        f" ({verdict[0].lower()}{verdict[1:-1]})" if verdict else ""
+    )
+
+
+def percent(share: Measured) -> str:
+    """ "6.2 % ± 0.8 %": a share as a reader of the bench book says it."""
+    text = quantities.show(share.value, "ratio", "metric", share.expanded, unit="%")
+    return shown.unbroken(text)

@@ -1,0 +1,30 @@
+"""One writer for each kind of entry: the form, the act, and nothing else."""
+
+from collections.abc import Callable
+
+from django.http import HttpResponse
+
+from spoolwright.pages.diary.desk import Desk
+from spoolwright.pages.diary.writers import agreements, bench, gone_home, plain, readings
+
+Writer = Callable[[Desk], HttpResponse]
+
+WRITERS: dict[str, Writer] = {
+    "reading": readings.choose,
+    "pull": readings.pull,
+    "spin": readings.spin,
+    "finding": bench.finding,
+    "work": bench.work,
+    "quote": agreements.quote,
+    "answer": agreements.answer,
+    "payment": agreements.payment,
+    "invoice": agreements.invoice,
+    "proof": gone_home.proof,
+    "dispatch": gone_home.dispatch,
+    "arrival": plain.word,
+    "nothing": plain.word,
+    "word": plain.word,
+    "move": plain.move,
+    "promise": plain.promise,
+}
+"""By the word in the address; those that say what comes next are words of judgement too."""

@@ -1,0 +1,73 @@
+"""Readings: one kind typed, a pull trace, a spin-down, or the list of kinds to choose from."""
+
+from __future__ import annotations
+
+from django.http import HttpResponse
+
+from spoolwright.pages.diary import pen
+from spoolwright.pages.diary.ask import gauge
+from spoolwright.pages.diary.ask.chooser import KindChooser
+from spoolwright.pages.diary.ask.pull import PullForm
+from spoolwright.pages.diary.ask.spin import SpinForm
+from spoolwright.pages.diary.ask.typed_reading import TypedReadingForm
+from spoolwright.pages.diary.desk import Desk
+from spoolwright.sheets.reading_kinds import ReadingKind
+from spoolwright.shop.acts.open_diary import Written
+from spoolwright.shop.acts.take_pull import take_pull
+from spoolwright.shop.acts.take_reading import take_reading
+from spoolwright.shop.acts.take_spin import take_spin
+
+
+def choose(desk: Desk) -> HttpResponse:
+    """Every kind of reading, in words; each leads to its own form."""
+    return pen.asked(desk, KindChooser(desk))
+
+
+def typed(desk: Desk, kind: ReadingKind) -> HttpResponse:
+    form = TypedReadingForm(desk, kind)
+
+    def act() -> Written:
+        return take_reading(
+            hand=desk.hand,
+            visit=desk.visit,
+            values=form.values_given(),
+            conditions=form.conditions(),
+            beside=form.beside(),
+        )
+
+    return pen.write(desk, form, act)
+
+
+def pull(desk: Desk) -> HttpResponse:
+    form = PullForm(desk)
+
+    def act() -> Written:
+        assert form.pulled is not None
+        gauge.remember(desk.request, form)
+        return take_pull(
+            hand=desk.hand,
+            visit=desk.visit,
+            pulled=form.pulled,
+            conditions=form.conditions(),
+            attachment=form.file.last,
+            beside=form.beside(),
+        )
+
+    return pen.write(desk, form, act)
+
+
+def spin(desk: Desk) -> HttpResponse:
+    form = SpinForm(desk)
+
+    def act() -> Written:
+        assert form.spun is not None
+        return take_spin(
+            hand=desk.hand,
+            visit=desk.visit,
+            spin=form.spun,
+            conditions=form.conditions(),
+            attachment=form.file.last,
+            beside=form.beside(),
+        )
+
+    return pen.write(desk, form, act)
