@@ -94,7 +94,10 @@ def speed_at(time: Array, values: Array) -> Array:
 
 
 def fit(
-    time: Array, turns: NDArray[np.int64], free: tuple[bool, bool, bool] = (True, True, True)
+    time: Array,
+    turns: NDArray[np.int64],
+    free: tuple[bool, bool, bool] = (True, True, True),
+    least_constant: float = 0.0,
 ) -> CoastFit:
     """Fit speed and drag to ticks at whole turns.
 
@@ -106,6 +109,8 @@ def fit(
         Turn numbers [-], shape (n,).
     free : tuple of bool
         Which of constant, viscous and quadratic drag may differ from zero [-].
+    least_constant : float
+        Lowest constant drag per unit inertia that is considered [rad/s^2], zero or more.
 
     Returns
     -------
@@ -132,9 +137,10 @@ def fit(
     angle = TURN * turns.astype(np.float64)
     used = np.ones(len(time), dtype=np.bool_)
     weight = np.ones(len(time))
-    values = _first_guess(time, angle, free)
+    least = np.array([-np.inf, 1e-3, least_constant, 0.0, 0.0])
+    values = np.maximum(_first_guess(time, angle, free), least)
     for again in range(5):
-        values = _solve(time[used], angle[used], weight[used], values, free)
+        values = _solve(time[used], angle[used], weight[used], values, least, free)
         residual = angle - angle_at(time, values)
         weight = 1.0 / _spread(residual, used, speed_at(time, values))
         keep = ~_stray(time, values, weight, residual, used)
@@ -223,13 +229,15 @@ def _jacobian(time: Array, values: Array) -> Array:
     return np.stack(columns, axis=1)
 
 
-def _solve(time: Array, angle: Array, weight: Array, values: Array, free: tuple[bool, bool, bool]) -> Array:
+def _solve(
+    time: Array, angle: Array, weight: Array, values: Array, least: Array, free: tuple[bool, bool, bool]
+) -> Array:
     best = _cost(time, angle, weight, values)
     for _ in range(_STEPS):
         wanted = weight * (angle - angle_at(time, values))
-        lowest = np.array([-np.inf, 1e-3 - values[1], *(-values[2:])])
-        step = _bounded(weight[:, None] * _jacobian(time, values), wanted, lowest, (True, True, *free))
-        values, cost = _halved(time, angle, weight, values, step, best)
+        columns = weight[:, None] * _jacobian(time, values)
+        step = _bounded(columns, wanted, least - values, (True, True, *free))
+        values, cost = _halved(time, angle, weight, values, least, step, best)
         done = best - cost <= 1e-10 * best
         best = cost
         if done:
@@ -238,12 +246,11 @@ def _solve(time: Array, angle: Array, weight: Array, values: Array, free: tuple[
 
 
 def _halved(
-    time: Array, angle: Array, weight: Array, values: Array, step: Array, best: float
+    time: Array, angle: Array, weight: Array, values: Array, least: Array, step: Array, best: float
 ) -> tuple[Array, float]:
     """Take the step, or half of it and so on, until the fit is no worse."""
     for _ in range(12):
-        tried = values + step
-        tried[2:] = np.maximum(tried[2:], 0.0)
+        tried = np.maximum(values + step, least)
         cost = _cost(time, angle, weight, tried)
         if cost <= best:
             return tried, cost
@@ -287,4 +294,4 @@ def _few(freedom: int) -> float:
     Abramowitz and Stegun, 26.7.5, at z = 2 (from memory).
     """
     v = max(freedom, 1)
-    return (1 + 1.25 / v + 1.53 / v**2) ** 2
+    return (1 + 1.25 / v + 1.53 / v**2 + 1.43 / v**3) ** 2

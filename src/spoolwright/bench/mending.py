@@ -23,6 +23,7 @@ _DOUBT_AFTER, _LOST_AFTER = 3, 8
 _DOUBTED = 3
 _UNHEARD = 0.02
 _SHORT_BASE, _LONG_BASE = 10, 60
+_MAY_BE_LONELY, _LONELY = 5, 4
 _LEAST_NOISE, _FIRST_NOISE = 0.003, 0.008
 
 
@@ -69,7 +70,8 @@ def mend(times: Times) -> Mended:
     Where neighbouring intervals are alike the count begins. From there, in both directions, the turn number
     of the next tick is foretold by a parabola through the last kept ticks; a tick close to a whole number is
     kept with that number, one far from it is dropped, and of two at the same number the better is kept. Of
-    several beginnings the one that explains most ticks with fewest unheard turns is taken.
+    several beginnings the one that explains most ticks with fewest unheard turns is taken. Up to five first
+    ticks that stand alone, with more than four times the usual silence after them, are dropped again.
 
     Source
     ------
@@ -90,9 +92,9 @@ def mend(times: Times) -> Mended:
     if len(best.kept) < FEWEST:
         reason = f"only {len(best.kept)} of {len(times)} ticks follow a steady turning"
         raise Unreadable(reason, "", _ACCEPTED)
-    inside = best.kept[-1] - best.kept[0] + 1
-    turns = np.array(best.turns, dtype=np.int64) - best.turns[0]
-    return Mended(times[best.kept], turns, inside - len(turns), int(turns[-1]) + 1 - len(turns), times)
+    kept, turns = _without_lonely_first(best)
+    inside = int(kept[-1] - kept[0]) + 1
+    return Mended(times[kept], turns, inside - len(turns), int(turns[-1]) + 1 - len(turns), times)
 
 
 @dataclass
@@ -134,6 +136,17 @@ class _Count:
             self.kept[-1], self.off[-1] = tick, off
             return True
         return False
+
+
+def _without_lonely_first(count: _Count) -> tuple[Turns, Turns]:
+    """Kept ticks and their turns; a knock long before the first turn may fall on a whole number by chance."""
+    kept, turns = np.array(count.kept, dtype=np.int64), np.array(count.turns, dtype=np.int64)
+    gaps = np.diff(turns)
+    first = 0
+    for i in range(min(_MAY_BE_LONELY, len(turns) - FEWEST)):
+        if gaps[i] > _LONELY * np.median(gaps[i + 1 : i + 11]):
+            first = i + 1
+    return kept[first:], turns[first:] - turns[first]
 
 
 def _check(times: Times) -> None:

@@ -26,6 +26,10 @@ WORST_FIT = 0.05
 _STILL_FASTEST = 0.98
 _EDGE = 1.1
 _COUNTS = 3
+_CHANCE = 6.0
+_NOTHING = 1e-12
+_MEAN_OF_HALF = float(np.sqrt(2 / np.pi))
+_LEAST_SHARE = 1e-6
 _TORQUES = ("torque", "viscous_drag", "quadratic_drag")
 _PER_INERTIA = ("deceleration", "frequency", "ratio")
 _DRAGS = ("constant", "viscous", "quadratic")
@@ -84,8 +88,7 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     Raises
     ------
     Unreadable
-        Speeds that no spool has, too few ticks after the fastest moment, ticks that no drag explains, a
-        recording that does not show what brings the spool to rest.
+        Speeds that no spool has, too few ticks after the fastest moment, ticks that no drag explains.
     ValueError
         An inertia or a number of marks that is not above zero.
 
@@ -93,7 +96,8 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     -----
     inertia dw/dt = -(constant + viscous w + quadratic w^2), fitted to 2 pi k at the k-th turn. Ticks before
     the fastest moment belong to the hand and are left out. Where the best fit has no constant drag the spool
-    would never stop; then the best fit with one of the other two left out is taken, and the notes say so.
+    would never stop; then a fit with one of the other two left out is taken if it is as good, else one with
+    the constant drag that chance may have hidden, and the notes say so.
     Time to rest: uncertainty from the covariance, first order.
 
     Source
@@ -194,14 +198,32 @@ def _best(time: Array, turns: NDArray[np.int64]) -> tuple[CoastFit, tuple[str, .
     if full.values[2] > 0:
         return full, ()
     fewer = [coast_fit.fit(time, turns, free) for free in ((True, False, True), (True, True, False))]
-    stopping = [found for found in fewer if found.values[2] > 0]
-    if not stopping:
-        reason = "the recording does not show what brings the spool to rest"
-        raise Unreadable(reason, "", "a recording that goes on until the spool is slow")
+    stopping = [found for found in fewer if found.values[2] > 0 and _as_good(found, full)]
+    if stopping:
+        note = "The recording does not part constant from viscous drag; a simpler law that comes to rest was taken."
+        return min(stopping, key=_per_tick), (note,)
     note = (
-        "The recording does not part constant from viscous drag; a simpler law that comes to rest was taken."
+        "The recording shows no drag that stays when the spool is slow; the least that could hide in it was"
+        " taken, so the time to rest is a guess."
     )
-    return min(stopping, key=lambda found: float(np.sum(found.residual**2))), (note,)
+    return coast_fit.fit(time, turns, least_constant=_hidden(full)), (note,)
+
+
+def _per_tick(found: CoastFit) -> float:
+    return float(np.mean(found.residual**2))
+
+
+def _as_good(simpler: CoastFit, full: CoastFit) -> bool:
+    """Whether leaving a drag out costs no more than chance would give."""
+    dropped = np.count_nonzero(full.used) - np.count_nonzero(simpler.used)
+    freedom = max(len(full.residual) - 5, 1)
+    return bool(dropped <= 1 and _per_tick(simpler) <= _per_tick(full) * (1 + _CHANCE / freedom) + _NOTHING)
+
+
+def _hidden(full: CoastFit) -> float:
+    """The mean of a normal value that is known to be zero at least and was found at zero."""
+    slowing = float(full.values[1] * full.values[3] + full.values[1] ** 2 * full.values[4])
+    return max(_MEAN_OF_HALF * float(full.deviations[2]), _LEAST_SHARE * slowing)
 
 
 def _per_mark(found: CoastFit, marks: int) -> CoastFit:

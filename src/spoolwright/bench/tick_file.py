@@ -45,8 +45,9 @@ def read_csv(data: bytes, *, name: str = "", time_unit: str = "") -> Times:
 
     Notes
     -----
-    Where the file names no unit the speed tells: a spool turns once in 0.01 to 8 s, so a median interval
-    below 8 is seconds, from 8 to 8000 milliseconds, above it microseconds. These ranges do not overlap.
+    Where the file names no unit the speed tells: a spool turns once in 0.01 to 8 s, so a usual interval
+    below 8 is seconds, from 8 to 8000 milliseconds, above it microseconds. These ranges do not overlap. The
+    usual interval is the third decile: a slow spool's last turns are longer than any of these.
 
     Source
     ------
@@ -117,7 +118,7 @@ def _unit(unit: str, times: Times, name: str) -> float:
         if not known:
             raise NeedsAnswer((Question("time_unit", f"“{unit}” is no unit of time.", TIME_UNITS),), name)
         return factor(known, "time")
-    usual = float(np.median(np.diff(times)))
+    usual = float(np.percentile(np.diff(times), 30.0))
     if usual <= 0:
         raise Unreadable("the ticks stand still", name, _ACCEPTED)
     return 1.0 if usual < SLOWEST_TURN else 1e-3 if usual < 1e3 * SLOWEST_TURN else 1e-6

@@ -75,7 +75,8 @@ def pick(table: Table, form: TraceForm) -> Picked:
     force = _force_column(table, found, time, form)
     questions = [] if force else [_which_column(found, time)]
     time_unit = _unit(form.time_unit, time.time_unit if time else "s", "time", questions)
-    force_unit = _unit(form.force_unit, force.force_unit if force else "?", "force", questions, force)
+    in_file = force.force_unit if force else next((c.force_unit for c in found if c.force_unit), "")
+    force_unit = _unit(form.force_unit, in_file, "force", questions, force)
     if time is None and rate is None:
         questions.append(Question("rate", "How many samples a second were taken?", "a number such as 100 Hz"))
     if questions or force is None:
