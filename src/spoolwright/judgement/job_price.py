@@ -35,6 +35,11 @@ class Before:
     works: tuple[str, ...] = ()
     total_minor: int = 0
 
+    @property
+    def is_anything(self) -> bool:
+        """Whether this is asked besides something that was agreed."""
+        return bool(self.tier or self.works)
+
 
 NOTHING_BEFORE = Before()
 
@@ -74,8 +79,9 @@ def price_of(
     Notes
     -----
     Of the tiers that hold any of the works, the one that comes out cheapest for the customer is taken;
-    plain hours where no tier holds any. Works inside the tier cost their parts only; the rest is charged by
-    its minutes, shorter where the reel lies stripped anyway. A tier that is paid for is not charged again.
+    plain hours where no tier holds any, or where a small work alone is cheaper by the hour. Works inside the
+    tier cost their parts only; the rest is charged by its minutes, shorter where the reel lies stripped
+    anyway. A tier that is paid for is not charged again.
 
     Source
     ------
@@ -99,7 +105,7 @@ def price_of(
     middle, low, high = (
         [_part(p, rates, at) for p in parts if p.sure != "only if"] for at in _MIDDLE_LOW_HIGH
     )
-    rest = list(more) if before.tier else [*more, *_rest(rates, posted)]
+    rest = list(more) if before.is_anything else [*more, *_rest(rates, posted)]
     priced = price([*work_charges, *middle, *rest], rates)
     return JobPrice(
         tier=tier.key if tier else "",
@@ -118,11 +124,13 @@ _MIDDLE_LOW_HIGH = (Fraction(1, 2), Fraction(0), Fraction(1))
 def _work_charges(
     works: Sequence[Work], kind: str, rates: ShopRates, before: Before, opened: bool
 ) -> tuple[Tier | None, list[Charge]]:
-    if before.tier:
+    if before.is_anything:
         outside = [work for work in works if before.tier not in work.within]
         return _by_tier(outside, kind, rates, None, opened)
-    holding = [tier for tier in rates.tiers if any(tier.key in work.within for work in works)]
-    ways: list[Tier | None] = [*holding] or [None]
+    ways: list[Tier | None] = [tier for tier in rates.tiers if any(tier.key in work.within for work in works)]
+    # A single small work is no tune: without the work that opens or cleans a reel hours may be the cheaper.
+    if not ways or all(work.role != "base" for work in works):
+        ways.append(None)
     return min(
         (_by_tier(works, kind, rates, tier, opened) for tier in ways),
         key=lambda pair: sum(charge.unit_minor for charge in pair[1]),

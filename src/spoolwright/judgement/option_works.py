@@ -93,7 +93,7 @@ def extra_way(case: Case) -> Way:
     ['new-idler-cog']
     """
     done = set(case.around.before.works)
-    about = {wrong.about for wrong in case.wrong}
+    about = {wrong.about for wrong in case.wrong if wrong.known_from == "finding"}
     answered = {answer for name in done if name in all_works() for answer in all_works()[name].answers}
     mends = [w for w in fitting(case) if w.role in ("mend", "asked") and (about - answered) & set(w.answers)]
     return Way("extra", without_replaced([w for w in mends if w.id not in done]))

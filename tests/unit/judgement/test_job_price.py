@@ -109,3 +109,16 @@ def test_an_extra_inside_a_tier_that_is_paid_for_costs_its_part() -> None:
 def test_an_extra_outside_the_tier_is_charged_by_the_minutes_of_a_stripped_reel() -> None:
     told = price_of(chosen(["run-in"], KIND), KIND, RATES, before=Before("common", tuple(TUNE)))
     assert [(line.kind, line.gross_minor) for line in told.priced.lines] == [("labour", 8000)]
+
+
+def test_a_small_work_alone_is_charged_by_its_minutes_where_that_is_the_cheaper() -> None:
+    told = job("new-pawl", posted=False)
+    alone = chosen(["new-pawl"], KIND)[0].minutes(KIND, reel_is_open=False)
+    assert told.priced.total_minor == 9500 + alone * RATES.hourly_minor // 60 < 52000
+    assert told.tier == ""
+
+
+def test_an_extra_to_a_job_by_the_hour_brings_no_tier_and_no_post() -> None:
+    before = Before("", ("free-seized-bearing",))
+    told = price_of(chosen(["new-pawl"], KIND), KIND, RATES, before=before)
+    assert [line.kind for line in told.priced.lines] == ["labour", "part"]
