@@ -7,13 +7,17 @@ from typing import Any
 
 import pytest
 
+from spoolwright.judgement.findings import Finding
 from spoolwright.judgement.price import Charge, price
+from spoolwright.judgement.quote_options import three_options
+from spoolwright.sheets import reel_sheet
 from spoolwright.shop.acts.send_quote import (
     NothingWasOffered,
     OfferedOption,
     OfferedPromise,
     OptionWasOfferedTwice,
     PromiseHadNoBound,
+    as_offered,
     send_quote,
 )
 from spoolwright.shop.questions.shop_settings import rates
@@ -115,3 +119,13 @@ def test_what_is_no_offer_is_refused(hand: Any, visit: Any, options: Any, refusa
     with pytest.raises(refusal):
         send_quote(hand=hand, visit=visit, options=made)
     assert visit.entries.count() == 1
+
+
+def test_an_option_of_judgement_is_kept_word_for_word(hand: Any, visit: Any) -> None:
+    sheet = reel_sheet.load("tarvak-58r")
+    option = three_options(sheet, {}, [Finding("pawl", "F15")], rates(), samples=100)[1]
+    kept = walk.quoted(hand, visit, as_offered(option, ())).options.get()
+    assert (kept.total_minor, kept.minutes, kept.title) == (option.total_minor, option.minutes, option.title)
+    assert [work.work for work in kept.works.all()] == [work.id for work in option.works]
+    assert tuple(kept.left_undone) == option.left_undone
+    assert kept.prediction.limited_by == option.prediction.limited_by

@@ -12,6 +12,7 @@ from django.db import transaction
 
 from spoolwright.judgement.prediction import Prediction
 from spoolwright.judgement.price import Line
+from spoolwright.judgement.quote_options import Option
 from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, open_diary
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
@@ -89,6 +90,24 @@ class OfferedOption:
     rests_on: Sequence[str] = ()
     compared_with_trade: str = ""
     prediction: Prediction | None = None
+
+
+def as_offered(option: Option, promises: Sequence[OfferedPromise]) -> OfferedOption:
+    """An option of judgement as it is offered: word for word, with the promises that somebody chose."""
+    return OfferedOption(
+        key=option.key,
+        title=option.title,
+        lines=option.lines,
+        works=[OfferedWork(work.id, work.title) for work in option.works],
+        promises=promises,
+        minutes=option.minutes,
+        sureness=option.sureness,
+        left_undone=option.left_undone,
+        warnings=option.warnings,
+        rests_on=option.rests_on,
+        compared_with_trade=option.compared_with_trade,
+        prediction=option.prediction,
+    )
 
 
 @transaction.atomic
