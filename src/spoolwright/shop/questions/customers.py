@@ -2,13 +2,36 @@
 
 from __future__ import annotations
 
+from django.db.models import Q, QuerySet
+
 from spoolwright.shop.records.customer import Customer
+from spoolwright.shop.records.findable import Findable, folded
 from spoolwright.shop.records.reel import Reel
 
 
 def customers(named: str = "", limit: int = 50) -> tuple[Customer, ...]:
     """Customers by name, those whose name holds `named`."""
     return tuple(Customer.objects.filter(name__icontains=named).order_by("name", "pk")[:limit])
+
+
+def known_as(text: str, limit: int = 8) -> tuple[Customer, ...]:
+    """Customers in whom every word typed begins a word of the name, the address, the telephone or the note."""
+    words = folded(text).split()[:6]
+    if not words:
+        return ()
+    rows = Findable.objects.filter(kind="customer")
+    for word in words:
+        rows = _beginning(rows, word)
+    numbers = list(rows.order_by("folded_title", "ref").values_list("ref", flat=True)[:limit])
+    found = Customer.objects.in_bulk(numbers)
+    return tuple(found[number] for number in numbers)
+
+
+def _beginning(rows: QuerySet[Findable], word: str) -> QuerySet[Findable]:
+    begins = Q()
+    for column in ("folded_title", "folded_words"):
+        begins |= Q(**{f"{column}__startswith": word}) | Q(**{f"{column}__contains": f" {word}"})
+    return rows.filter(begins)
 
 
 def customer(customer_id: int) -> Customer | None:
