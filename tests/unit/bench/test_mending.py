@@ -80,6 +80,14 @@ def test_ticks_before_the_spool_runs_freely_do_not_spoil_the_count() -> None:
     assert np.isin(ticks[5:], found.times).all()
 
 
+@pytest.mark.parametrize("before", [[-3.0], [-2.0, -1.2], [-4.0, -3.4, -0.8]])
+def test_knocks_long_before_the_first_turn_are_no_turns_even_on_a_whole_number(before: list[float]) -> None:
+    ticks = slowing(80, growth=1e-4)
+    found = mend(np.concatenate((before, ticks)))
+    assert found.times[0] == 0.0
+    assert found.misses == 0
+
+
 @pytest.mark.parametrize(
     ("times", "words"),
     [

@@ -90,6 +90,20 @@ def test_viscous_and_quadratic_drag_that_cannot_be_parted_are_said_to_be_so() ->
     assert any("does not part viscous from quadratic" in note for note in found.notes)
 
 
+@pytest.mark.parametrize("drags", [(0.0, 0.1, 0.0), (0.0, 0.05, 5e-4)])
+@pytest.mark.parametrize("seed", range(4))
+def test_a_spool_without_constant_drag_keeps_its_law_and_a_guess_of_its_stop(
+    drags: tuple[float, float, float], seed: int
+) -> None:
+    noise = np.random.default_rng(seed).normal(0.0, 1e-5, 130)
+    ticks = counted(100.0, *drags, turns=130)
+    found = spin_down.fit(replace(ticks, times=ticks.times + noise))
+    assert found.initial_speed.value == pytest.approx(100.0, rel=1e-3)
+    assert found.viscous.value == pytest.approx(drags[1], rel=0.01)
+    assert 0 < found.constant.value <= found.constant.expanded + 1e-4
+    assert np.isfinite(found.stop_time.value)
+
+
 def test_the_count_of_mended_ticks_is_that_of_the_faults_put_in() -> None:
     signal = spin_recording(SpinShape(missed=0.05, doubled=0.05), seed=8)
     found = spin_down.fit(mend(signal.ticks))
