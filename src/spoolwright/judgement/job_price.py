@@ -155,10 +155,39 @@ def _cost(part: PartNeeded, rates: ShopRates, at: Fraction) -> int:
     return money.half_up((low + at * (high - low)) * rates.minor_per_usd * (1 - rates.parts_margin))
 
 
-def _part(part: PartNeeded, rates: ShopRates, at: Fraction) -> Charge:
-    cost = _cost(part, rates, at)
+def part_selling(part: PartNeeded, rates: ShopRates, at: Fraction = Fraction(1, 2)) -> int:
+    """What one of a part is sold for: by the shop's own list, else from what it usually costs.
+
+    Parameters
+    ----------
+    part : PartNeeded
+        The part **[-]**.
+    rates : ShopRates
+        Margin and own price list **[minor unit]**.
+    at : Fraction
+        Where in the usual range its cost is taken **[-]**, 0 to 1.
+
+    Returns
+    -------
+    int
+        Price of one **[minor unit]**, as the shop states its prices.
+
+    Source
+    ------
+    Usual prices of parts: judgement priors.
+
+    Examples
+    --------
+    >>> from spoolwright.judgement.shop_rates import starting_rates
+    >>> part_selling(PartNeeded("pawl", 1, (4, 9)), starting_rates())
+    9500
+    """
     selling = rates.own_prices.get(part.name)
-    unit = part_price(cost, rates) if selling is None else selling
+    return part_price(_cost(part, rates, at), rates) if selling is None else selling
+
+
+def _part(part: PartNeeded, rates: ShopRates, at: Fraction) -> Charge:
+    cost, unit = _cost(part, rates, at), part_selling(part, rates, at)
     title = f"{part.name[0].upper()}{part.name[1:]}"
     return Charge("part", title, unit, quantity=Fraction(part.count), cost_minor=cost)
 

@@ -1,10 +1,11 @@
 """The cheapest tier that carries the works, with what stands outside it."""
 
 from dataclasses import replace
+from fractions import Fraction
 
 import pytest
 
-from spoolwright.judgement.job_price import Before, price_of
+from spoolwright.judgement.job_price import Before, part_selling, price_of
 from spoolwright.judgement.price import Charge
 from spoolwright.judgement.shop_rates import starting_rates
 from spoolwright.judgement.works import chosen
@@ -122,3 +123,10 @@ def test_an_extra_to_a_job_by_the_hour_brings_no_tier_and_no_post() -> None:
     before = Before("", ("free-seized-bearing",))
     told = price_of(chosen(["new-pawl"], KIND), KIND, RATES, before=before)
     assert [line.kind for line in told.priced.lines] == ["labour", "part"]
+
+
+def test_a_part_is_sold_by_the_shops_list_else_from_what_it_usually_costs() -> None:
+    (hybrid,) = chosen(["hybrid-spool-bearings"], KIND)[0].parts
+    assert part_selling(hybrid, RATES, Fraction(0)) < part_selling(hybrid, RATES) == 28125
+    listed = replace(RATES, own_prices={hybrid.name: 30000})
+    assert part_selling(hybrid, listed) == 30000
