@@ -23,7 +23,7 @@ _DOUBT_AFTER, _LOST_AFTER = 3, 8
 _DOUBTED = 3
 _UNHEARD = 0.02
 _SHORT_BASE, _LONG_BASE = 10, 60
-_MAY_BE_LONELY, _LONELY = 5, 4
+_MAY_BE_LONELY, _LONELY = 5, 2
 _LEAST_NOISE, _FIRST_NOISE = 0.003, 0.008
 
 
@@ -71,7 +71,7 @@ def mend(times: Times) -> Mended:
     of the next tick is foretold by a parabola through the last kept ticks; a tick close to a whole number is
     kept with that number, one far from it is dropped, and of two at the same number the better is kept. Of
     several beginnings the one that explains most ticks with fewest unheard turns is taken. Up to five first
-    ticks that stand alone, with more than four times the usual silence after them, are dropped again.
+    ticks that stand alone, with more than twice the usual silence after them, are dropped again.
 
     Source
     ------
@@ -85,7 +85,11 @@ def mend(times: Times) -> Mended:
     ([0, 1, 2, 3, 5, 6, 7, 8, 9, 10], 1, 1)
     """
     _check(times)
-    counts = [_both_ways(times, seed) for seed in _beginnings(times)]
+    counts: list[_Count] = []
+    for seed in _beginnings(times):
+        counts.append(_both_ways(times, seed))
+        if counts[-1].explains(len(times)):
+            break
     if not counts:
         raise Unreadable("no two neighbouring ticks are alike, so no turning can be seen", "", _ACCEPTED)
     best = max(counts, key=lambda count: count.worth)
@@ -113,6 +117,12 @@ class _Count:
     @property
     def worth(self) -> float:
         return sum(self.worths)
+
+    def explains(self, heard: int) -> bool:
+        """Whether nearly every tick is in its place and the count was never lost: no other one is tried."""
+        unheard = self.turns[-1] - self.turns[0] + 1 - len(self.turns)
+        kept = len(self.kept) > 0.8 * heard and unheard < 0.5 * heard
+        return kept and min(self.worths, default=0.0) > 0
 
     def keep(self, tick: int, turn: int, off: float, slack: float) -> None:
         self.worths.append(-float(np.log(2 * slack)) - _UNHEARD * (turn - self.turns[-1] - 1))

@@ -117,8 +117,8 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
         raise ValueError(f"ticks_per_turn must be 1 or more; came {ticks_per_turn}")
     first = _fastest(mended, ticks_per_turn)
     start = float(mended.times[first])
-    time, turns = _count_again(mended, first)
-    found, notes = _best(time, turns)
+    time, turns, full = _count_again(mended, first)
+    found, notes = _best(time, turns, full)
     found = _per_mark(found, ticks_per_turn)
     angle = TURN * turns[found.used] / ticks_per_turn
     middle, seen, fitted = _curve(time[found.used], angle, found.values)
@@ -168,21 +168,20 @@ def _fastest(mended: Mended, marks: int) -> int:
     return first
 
 
-def _count_again(mended: Mended, first: int) -> tuple[Array, NDArray[np.int64]]:
+def _count_again(mended: Mended, first: int) -> tuple[Array, NDArray[np.int64], CoastFit]:
     """Fit, number every tick by the fit, and so on until the numbers stay."""
     start = mended.times[first]
     time, turns = mended.times[first:] - start, mended.turns[first:] - mended.turns[first]
     heard = mended.heard[mended.heard >= start] - start
+    found = coast_fit.fit(time, turns)
     for _ in range(_COUNTS if len(heard) else 0):
-        now, number = recount(heard, time, turns, coast_fit.fit(time, turns))
-        if (
-            len(now) < max(FEWEST, len(time) - 2)
-            or np.array_equal(now, time)
-            and np.array_equal(number, turns)
-        ):
+        now, number = recount(heard, time, turns, found)
+        same = np.array_equal(now, time) and np.array_equal(number, turns)
+        if same or len(now) < max(FEWEST, len(time) - 2):
             break
         time, turns = now, number
-    return time, turns
+        found = coast_fit.fit(time, turns)
+    return time, turns, found
 
 
 def _faults(mended: Mended, start: float, time: Array, turns: NDArray[np.int64]) -> int:
@@ -193,14 +192,13 @@ def _faults(mended: Mended, start: float, time: Array, turns: NDArray[np.int64])
     return int(heard - len(time)) + int(turns[-1] - turns[0]) + 1 - len(time)
 
 
-def _best(time: Array, turns: NDArray[np.int64]) -> tuple[CoastFit, tuple[str, ...]]:
-    full = coast_fit.fit(time, turns)
+def _best(time: Array, turns: NDArray[np.int64], full: CoastFit) -> tuple[CoastFit, tuple[str, ...]]:
     if full.values[2] > 0:
         return full, ()
     fewer = [coast_fit.fit(time, turns, free) for free in ((True, False, True), (True, True, False))]
     stopping = [found for found in fewer if found.values[2] > 0 and _as_good(found, full)]
     if stopping:
-        note = "The recording does not part constant from viscous drag; a simpler law that comes to rest was taken."
+        note = "The recording does not part constant from viscous drag; a law that comes to rest was taken."
         return min(stopping, key=_per_tick), (note,)
     note = (
         "The recording shows no drag that stays when the spool is slow; the least that could hide in it was"
