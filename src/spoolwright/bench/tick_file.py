@@ -19,7 +19,7 @@ Times = NDArray[np.float64]
 _ACCEPTED = "one column of tick times, rising, one tick for each turn of the spool"
 
 
-def read_csv(data: bytes, *, name: str = "", time_unit: str = "") -> Times:
+def read_csv(data: bytes, *, name: str = "", time_unit: str = "", time_column: str = "") -> Times:
     """Tick times from a file of one tick a row.
 
     Parameters
@@ -30,6 +30,8 @@ def read_csv(data: bytes, *, name: str = "", time_unit: str = "") -> Times:
         What the file is called [-]; only for messages.
     time_unit : str
         "s", "ms", "us" or another unit of time [-]; empty: as the header says, else as only one unit fits.
+    time_column : str
+        Title or number, counted from 1, of the column of ticks [-]; empty: find out.
 
     Returns
     -------
@@ -47,7 +49,7 @@ def read_csv(data: bytes, *, name: str = "", time_unit: str = "") -> Times:
     -----
     Where the file names no unit the speed tells: a spool turns once in 0.01 to 8 s, so a usual interval
     below 8 is seconds, from 8 to 8000 milliseconds, above it microseconds. These ranges do not overlap. The
-    usual interval is the third decile: a slow spool's last turns are longer than any of these.
+    usual interval is the lower quartile: a slow spool's last turns are longer than any of these.
 
     Source
     ------
@@ -60,13 +62,23 @@ def read_csv(data: bytes, *, name: str = "", time_unit: str = "") -> Times:
     """
     text, _ = file_text.decode(data, name)
     table = delimited.read(text, name=name)
-    column = _tick_column(table)
+    column = _named(table, time_column) if time_column else _tick_column(table)
     times = table.column(column.index)
     _check_order(times, table)
     if len(times) < FEWEST:
         raise Unreadable(f"the file holds {len(times)} ticks", name, f"{FEWEST} ticks or more")
     times = times * _unit(time_unit or column.time_unit, times, name)
     return times[np.concatenate(([True], np.diff(times) > 0))]
+
+
+def _named(table: Table, asked: str) -> Column:
+    """The column that was asked for by its title or its number."""
+    found = columns(table)
+    for column in found:
+        if asked.strip().lower() in (column.title.lower(), str(column.index + 1)):
+            return column
+    shown = ", ".join(column.shown for column in found)
+    raise Unreadable(f"there is no column of numbers called “{asked}”", table.name, f"column {shown}")
 
 
 def _tick_column(table: Table) -> Column:
@@ -118,7 +130,7 @@ def _unit(unit: str, times: Times, name: str) -> float:
         if not known:
             raise NeedsAnswer((Question("time_unit", f"“{unit}” is no unit of time.", TIME_UNITS),), name)
         return factor(known, "time")
-    usual = float(np.percentile(np.diff(times), 30.0))
+    usual = float(np.percentile(np.diff(times), 25.0))
     if usual <= 0:
         raise Unreadable("the ticks stand still", name, _ACCEPTED)
     return 1.0 if usual < SLOWEST_TURN else 1e-3 if usual < 1e3 * SLOWEST_TURN else 1e-6

@@ -26,7 +26,7 @@ def test_without_a_unit_the_speed_tells_it(scale: float, places: int) -> None:
 
 
 def test_the_long_last_turns_of_a_slow_spool_do_not_make_its_seconds_milliseconds() -> None:
-    slow = np.cumsum(6.0 * 1.03 ** np.arange(50))
+    slow = np.cumsum(6.0 * 1.015 ** np.arange(50))
     assert np.median(np.diff(slow)) > 8.0
     np.testing.assert_allclose(read_csv("\n".join(f"{t:.4f}" for t in slow).encode()), slow, atol=1e-3)
 
