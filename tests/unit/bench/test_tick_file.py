@@ -79,3 +79,15 @@ def test_two_columns_that_rise_are_asked_about() -> None:
     with pytest.raises(NeedsAnswer) as asked:
         read_csv(text.encode())
     assert asked.value.missing == ("time_column",)
+
+
+def test_of_two_rising_columns_the_one_that_is_asked_for_is_read() -> None:
+    rows = "\n".join(f"{k * 0.2:.2f},{k * 0.3:.2f}" for k in range(12))
+    data = f"time a,time b\n{rows}\n".encode()
+    with pytest.raises(NeedsAnswer) as needed:
+        read_csv(data)
+    assert needed.value.missing == ("time_column",)
+    assert read_csv(data, time_column="2")[1] == pytest.approx(0.3)
+    assert read_csv(data, time_column="time a")[1] == pytest.approx(0.2)
+    with pytest.raises(Unreadable, match="no column of numbers called"):
+        read_csv(data, time_column="time c")
