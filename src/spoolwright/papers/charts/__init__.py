@@ -7,6 +7,7 @@ a reel's mark.
 
 from spoolwright.papers.charts.band_chart import drag_by_turns, pull_by_fill
 from spoolwright.papers.charts.before_after_chart import before_after
+from spoolwright.papers.charts.history_chart import Manner, Then, reading_history
 from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, picture, to_svg
 from spoolwright.papers.charts.pull_chart import Pull, pull_trace
 from spoolwright.papers.charts.sparkline import trace_mark
@@ -16,13 +17,16 @@ __all__ = [
     "ACCENT",
     "PAPER_WIDTH",
     "Chart",
+    "Manner",
     "Pull",
     "Spin",
+    "Then",
     "before_after",
     "drag_by_turns",
     "picture",
     "pull_by_fill",
     "pull_trace",
+    "reading_history",
     "spin_down",
     "to_svg",
     "trace_mark",
