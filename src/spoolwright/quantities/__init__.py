@@ -8,7 +8,7 @@ of units is closed: what is not in it is refused, with a sentence that says what
 """
 
 from spoolwright.quantities.reading import NotAQuantity, Typed, read, read_typed
-from spoolwright.quantities.showing import SYSTEMS, display_unit, show, show_end, show_interval
+from spoolwright.quantities.showing import SYSTEMS, display_unit, show, show_end, show_interval, show_stated
 from spoolwright.quantities.table import DIMENSIONS
 from spoolwright.quantities.units import Dimension, Unit
 
@@ -25,4 +25,5 @@ __all__ = [
     "show",
     "show_end",
     "show_interval",
+    "show_stated",
 ]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Context, Decimal
 from fractions import Fraction
 
@@ -10,6 +11,7 @@ from spoolwright.quantities.table import DIMENSIONS
 from spoolwright.quantities.units import Dimension, Unit
 
 SYSTEMS = ("metric", "imperial")
+_DECIMALS = re.compile(r"[0-9]+\.[0-9]+")
 
 DIGITS = 3
 """Significant digits of a value that carries no uncertainty of its own."""
@@ -43,6 +45,11 @@ def show(
     spread = _spread_in_unit(uncertainty, chosen)
     place = _last_place(spread, 2)
     return f"{_with_unit(_fixed(number, place), chosen)} ± {_with_unit(_fixed(spread, place), chosen)}"
+
+
+def show_stated(value: float, dimension: str, system: str = "metric") -> str:
+    """A value that somebody stated, with no more digits than it takes: "0.8 mm", where `show` says "0.800 mm"."""
+    return _DECIMALS.sub(lambda found: found[0].rstrip("0").rstrip("."), show(value, dimension, system))
 
 
 def show_interval(

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from typing import Any, get_args
 
-from spoolwright.quantities import show
+from spoolwright.quantities import show_stated
 from spoolwright.sheets.fields import BearingSize, Quantity
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_tables import Table
@@ -90,7 +90,7 @@ def _marks(*hints: Any) -> Iterator[Quantity]:
 
 def _shown(value: Any, dimension: str | None, system: str) -> str:
     if dimension is not None:
-        return show(value, dimension, system)
+        return show_stated(value, dimension, system)
     if isinstance(value, BearingSize):
         return " x ".join(f"{size * 1000:g}" for size in (value.bore, value.outer, value.width)) + " mm"
     if isinstance(value, bool):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from spoolwright.quantities import display_unit, read, show, show_end, show_interval
+from spoolwright.quantities import display_unit, read, show, show_end, show_interval, show_stated
 
 KILO = 9.80665
 
@@ -100,3 +100,23 @@ def test_an_end_of_a_promise_is_rounded_away_from_the_middle(
     assert show_end(value, dimension, width=width, up=up) == text
     back = read(text, dimension)
     assert back >= value * (1 - 1e-12) if up else back <= value + 1e-12
+
+
+@pytest.mark.parametrize(
+    ("text", "dimension", "system", "shown"),
+    [
+        ("0.8 mm", "length", "metric", "0.8 mm"),
+        ("27 mm", "length", "metric", "27 mm"),
+        ("10 mm", "length", "metric", "10 mm"),
+        ("36.9 mm", "length", "metric", "36.9 mm"),
+        ("328 g", "mass", "metric", "328 g"),
+        ("100 N m", "torque", "metric", "100 N m"),
+        ("1/2 in", "length", "imperial", "0.5 in"),
+        ("0.12", "ratio", "metric", "0.12"),
+        ("4", "ratio", "metric", "4"),
+    ],
+)
+def test_a_stated_value_is_shown_with_no_more_digits_than_it_takes(
+    text: str, dimension: str, system: str, shown: str
+) -> None:
+    assert show_stated(read(text, dimension), dimension, system) == shown

@@ -25,7 +25,7 @@ def test_nothing_changed_is_nothing_said() -> None:
 @pytest.mark.parametrize(
     ("old", "new", "said"),
     [
-        ('line_level = "2.0 mm"', 'line_level = "2.5 mm"', "Spool, line level: 2.50 mm in place of 2.00 mm."),
+        ('line_level = "2.0 mm"', 'line_level = "2.5 mm"', "Spool, line level: 2.5 mm in place of 2 mm."),
         ("main_teeth = 53", "main_teeth = 55", "Gears, main teeth: 55 in place of 53."),
         ('mass = "328 g"\n', "", "Reel, mass: no longer said; it was 328 g."),
         (
@@ -33,7 +33,7 @@ def test_nothing_changed_is_nothing_said() -> None:
             'winding_hand = "left"',
             "Reel, winding hand: “left” in place of “right”.",
         ),
-        ("turns_to_full = 4", "turns_to_full = 5", "Drag, turns to full: 5.00 in place of 4.00."),
+        ("turns_to_full = 4", "turns_to_full = 5", "Drag, turns to full: 5 in place of 4."),
     ],
 )
 def test_one_change_is_one_sentence(old: str, new: str, said: str) -> None:
@@ -50,7 +50,7 @@ def test_a_member_is_known_again_by_its_name() -> None:
     before, _, rest = TEXT.partition('name = "third friction disc"')
     disc = rest.replace('thickness = "0.8 mm"', 'thickness = "0.9 mm"', 1)
     said = told(before + 'name = "third friction disc"' + disc)
-    assert said == ("Drag stack, “third friction disc”, thickness: 0.900 mm in place of 0.800 mm.",)
+    assert said == ("Drag stack, “third friction disc”, thickness: 0.9 mm in place of 0.8 mm.",)
 
 
 def test_a_disc_taken_out_and_one_put_in_are_two_sentences() -> None:

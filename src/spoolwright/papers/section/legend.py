@@ -41,7 +41,7 @@ def key(families: list[str], at: Point, width: float, size: float, prefix: str) 
             f'<rect x="{x:.1f}" y="{top:.1f}" width="{SWATCH[0]:g}" height="{SWATCH[1]:g}" '
             'stroke-width="0.6" '
             f'fill="url(#{materials_key.pattern_id(prefix, name)})"/>'
-            + lettering((x + SWATCH[0] + 6, top + SWATCH[1] - 2), words, size, kind="key")
+            + lettering((x + SWATCH[0] + 6, top + SWATCH[1] - 2), words, size, kind="material")
         )
         x += needed
     body = "".join(pieces)
