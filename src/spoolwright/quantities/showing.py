@@ -48,7 +48,7 @@ def show(
 
 
 def show_stated(value: float, dimension: str, system: str = "metric") -> str:
-    """A value that somebody stated, with no more digits than it takes: "0.8 mm", where `show` says "0.800 mm"."""
+    """A stated value with no more digits than it takes: "0.8 mm", where `show` says "0.800 mm"."""
     return _DECIMALS.sub(lambda found: found[0].rstrip("0").rstrip("."), show(value, dimension, system))
 
 
