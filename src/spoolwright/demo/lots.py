@@ -7,7 +7,7 @@ from datetime import date
 from spoolwright.shop.acts.write_work import Lubricated
 
 BAD_LOT = "G2-07"
-"""The tub of gear grease of the week in which roller clutches were greased (scenario 6); nobody else has it."""
+"""The tub of grease of the week in which roller clutches were greased (scenario 6); nobody else has it."""
 
 _MULTIPLIER = (
     ("spool bearings", "Tysna 10", "1 needle drop each", "O1"),

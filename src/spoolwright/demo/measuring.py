@@ -8,20 +8,16 @@ from typing import Any
 from spoolwright.bench import pull_trace, recording, spin_down, ticks, typed
 from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.pull_reading import PullReading
-from spoolwright.bench.spin_down import SpinDown
-from spoolwright.bench.torque import pull_torque
 from spoolwright.bench.trace import PullTrace
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.demo.nature import Nature
-from spoolwright.demo.signals import KILOGRAM, PullShape, SpinShape, pull_trace as pulled, spin_recording
+from spoolwright.demo.signals import KILOGRAM, PullShape, SpinShape, spin_recording
+from spoolwright.demo.signals import pull_trace as pulled
 from spoolwright.mechanics import coastdown
 from spoolwright.shop.acts.take_reading import Value
 
 GAUGE = Gauge(accuracy_of_reading=0.005, resolution=0.01 * KILOGRAM)
 """The load cell of the demonstration: half a per cent of what it shows, in steps of 10 g."""
-
-RADIUS_SPREAD = 0.2e-3
-"""Standard uncertainty of a caliper held to the line on the spool [m]."""
 
 INERTIA_SPREAD = 0.05
 SOUND_RATE = 11025
@@ -98,32 +94,6 @@ def _spin_shape(nature: Nature) -> SpinShape:
     return SpinShape(first, constant, viscous, quadratic, rate=SOUND_RATE)
 
 
-def values_of_pull(read: PullReading, radius: float) -> list[Value]:
-    """The five results of a pull, and the torque that stays when the line level changes."""
-    torque = pull_torque(read.running, Measured(radius, RADIUS_SPREAD, "length"))
-    found = {
-        "pull_start": read.start_up,
-        "pull_run": read.running,
-        "start_up_ratio": read.start_up_ratio,
-        "judder": read.judder,
-        "drift": read.drift,
-        "drag_torque": torque,
-    }
-    return [_value(kind, measured) for kind, measured in found.items()]
-
-
-def values_of_spin(read: SpinDown) -> list[Value]:
-    """Time to rest and first speed; the drags too where the inertia is known and they are torques."""
-    found = {"stop_time": read.stop_time, "spin_initial_speed": read.initial_speed}
-    if not read.per_inertia:
-        found |= {
-            "spin_constant": read.constant,
-            "spin_viscous": read.viscous,
-            "spin_quadratic": read.quadratic,
-        }
-    return [_value(kind, measured) for kind, measured in found.items()]
-
-
 def values_of_typed(kind: str, text: str) -> list[Value]:
     """What somebody types: each try, and the mean of them."""
     read = typed.read(kind, text)
@@ -131,7 +101,3 @@ def values_of_typed(kind: str, text: str) -> list[Value]:
     tries = list(enumerate(zip(read.tries, text.split(";"), strict=True), 1)) if len(read.tries) > 1 else []
     single = [Value(kind, value, dimension, None, said.strip(), n) for n, (value, said) in tries]
     return [Value(kind, read.measured.value, dimension, read.measured.uncertainty, text), *single]
-
-
-def _value(kind: str, measured: Measured) -> Value:
-    return Value(kind, measured.value, measured.dimension, measured.uncertainty)

@@ -1,4 +1,4 @@
-"""What a reel of the demonstration really does: the physics behind its traces, before the work and after it."""
+"""What a reel of the demonstration really does: the physics behind its traces, before the work and after."""
 
 from __future__ import annotations
 

@@ -2,32 +2,50 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 
+from spoolwright.judgement.option_works import Way
 from spoolwright.judgement.prediction import PREDICTS
 from spoolwright.judgement.price import Charge, Line, price
 from spoolwright.judgement.promises import PromisedReading
-from spoolwright.judgement.quote_options import Option
+from spoolwright.judgement.quote_case import Around, open_case
+from spoolwright.judgement.quote_options import Changes, Option, offer
 from spoolwright.judgement.shop_rates import ShopRates
+from spoolwright.judgement.works import chosen
 from spoolwright.shop.acts.send_quote import OfferedOption, OfferedPromise, OfferedWork
 
 
-def offered(option: Option) -> OfferedOption:
-    """One of the three ways of judgement, word for word."""
+def by_hand(
+    rates: ShopRates,
+    around: Around,
+    works: Sequence[str],
+    more: Sequence[Charge] = (),
+    minutes: Mapping[str, int] | None = None,
+    key: str = "put right",
+) -> Option:
+    """Works chosen by hand for a reel that no sheet describes; `around` says its kind."""
+    case = open_case(None, {}, [], rates, around=around)
+    way = Way(key, chosen(list(works), around.kind))
+    return offer(case, way, Changes(minutes=minutes or {}, more=more))
+
+
+def offered(option: Option, promises: Sequence[OfferedPromise] = ()) -> OfferedOption:
+    """An option of judgement, word for word; `promises` are those that somebody makes from experience."""
     works = [OfferedWork(work.id, work.title) for work in option.works]
     return OfferedOption(
         key=option.key,
         title=option.title,
         lines=option.lines,
         works=works,
-        promises=[_promise(promised) for promised in option.promises],
+        promises=[*(_promise(promised) for promised in option.promises), *promises],
         minutes=option.minutes,
         sureness=option.sureness,
         left_undone=option.left_undone,
         warnings=option.warnings,
         rests_on=option.rests_on,
         compared_with_trade=option.compared_with_trade,
+        prediction=option.prediction,
     )
 
 

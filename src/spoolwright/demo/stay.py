@@ -3,35 +3,40 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
-from datetime import date
+from contextlib import AbstractContextManager
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from spoolwright.demo import measuring
 from spoolwright.demo.measuring import Dropped
-from spoolwright.demo.nature import WARM, Nature
+from spoolwright.demo.nature import WARM, Nature, known
 from spoolwright.demo.signals import KILOGRAM
 from spoolwright.demo.workshop import Workshop
 from spoolwright.judgement.price import Charge
+from spoolwright.judgement.release_gate import release_gate
+from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.attach_file import attach_file
 from spoolwright.shop.acts.issue_invoice import issue_invoice
 from spoolwright.shop.acts.move_reel import move_reel
 from spoolwright.shop.acts.open_diary import Attached, Beside
 from spoolwright.shop.acts.promise_date import promise_date
-from spoolwright.shop.acts.prove import ProofPair, prove
+from spoolwright.shop.acts.prove import ProofPair, TriedByHand, prove
 from spoolwright.shop.acts.receive_parcel import ArrivingReel, Envelope, receive_parcel
 from spoolwright.shop.acts.record_answer import Said, record_answer
 from spoolwright.shop.acts.send_home import WayHome, send_home
 from spoolwright.shop.acts.send_quote import OfferedOption, send_quote
+from spoolwright.shop.acts.sign_proof import sign_proof
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.acts.take_payment import take_payment
-from spoolwright.shop.acts.take_reading import Signal, take_reading
+from spoolwright.shop.acts.take_pull import Pulled, take_pull
+from spoolwright.shop.acts.take_reading import take_reading
+from spoolwright.shop.acts.take_spin import take_spin
 from spoolwright.shop.acts.write_finding import write_finding
 from spoolwright.shop.acts.write_word import write_word
 from spoolwright.shop.acts.write_work import Done, Fitted, Labour, Lubricated, write_work
 from spoolwright.shop.questions import by_number
 from spoolwright.shop.questions.readings import to_prove
-from spoolwright.shop.questions.signals import kept_pull, kept_spin
 
 BARE = {"line": "off", "brakes": "off", "temperature": WARM}
 """Conditions of a spool that is tried alone."""
@@ -43,6 +48,8 @@ class Stay:
 
     shop: Workshop
     visit: Any
+    kind: str = ""
+    _last: datetime | None = None
 
     @property
     def tag(self) -> int:
@@ -54,64 +61,64 @@ class Stay:
         """Readings typed as one entry: kind of reading, and what was typed for it."""
         values = [v for kind, text in readings.items() for v in measuring.values_of_typed(kind, text)]
         given = BARE if conditions is None else conditions
-        return self._read(values, given, beside=Beside(words))
+        with self._a_minute_on():
+            return take_reading(
+                hand=self.shop.torbal, visit=self.visit, values=values, conditions=given, beside=Beside(words)
+            ).entry
 
-    def pulled(self, dropped: Dropped, nature: Nature, lubricant: str, words: str = "") -> Any:
-        """The last of three pulls, from its file."""
-        attachment = self._attach(dropped)
-        kept = kept_pull(dropped.trace, dropped.read).as_data()
-        values = measuring.values_of_pull(dropped.read, nature.radius)
-        conditions = self.pull_conditions(nature, lubricant) | {"star_turns": nature.star_turns}
-        signal = Signal(attachment, kept)
-        return self._read(values, conditions, "pull trace", signal, Beside(words))
+    def pulled(
+        self,
+        dropped: Dropped,
+        nature: Nature,
+        lubricant: str,
+        words: str = "",
+        more: Mapping[str, Any] | None = None,
+    ) -> Any:
+        """The last of three pulls, from its file; `more` are conditions that this reel has besides."""
+        star = {"star_turns": nature.star_turns, **(more or {})}
+        with self._a_minute_on():
+            return take_pull(
+                hand=self.shop.torbal,
+                visit=self.visit,
+                pulled=Pulled(dropped.trace, dropped.read),
+                conditions=pull_conditions(nature.radius, lubricant) | star,
+                attachment=self._attach(dropped),
+                beside=Beside(words),
+            ).entry
 
     def pulled_full(self, nature: Nature, tries: str, lubricant: str, words: str = "") -> Any:
         """The star hard on, read off a hanging scale three times."""
-        values = measuring.values_of_typed("pull_full", tries)
-        return self._read(values, self.pull_conditions(nature, lubricant), beside=Beside(words))
+        return self.typed({"pull_full": tries}, pull_conditions(nature.radius, lubricant), words)
 
     def spun(self, dropped: Dropped, words: str = "", conditions: Mapping[str, Any] = BARE) -> Any:
-        """A spin from its recording or its list of ticks."""
-        signal = Signal(self._attach(dropped), kept_spin(dropped.read).as_data())
-        values = measuring.values_of_spin(dropped.read)
-        return self._read(values, conditions, "spin-down", signal, Beside(words))
+        """A spin from its recording or its list of ticks; spins are Ingjerd's."""
+        with self._a_minute_on():
+            return take_spin(
+                hand=self.shop.ingjerd,
+                visit=self.visit,
+                spin=dropped.read,
+                conditions=conditions,
+                attachment=self._attach(dropped),
+                beside=Beside(words),
+            ).entry
 
-    @staticmethod
-    def pull_conditions(nature: Nature, lubricant: str) -> dict[str, Any]:
-        return {
-            "line": "on",
-            "radius": nature.radius,
-            "temperature": WARM,
-            "pull_number": 3,
-            "pulls_of": 3,
-            "lubricant_state": lubricant,
-        }
-
-    def _read(
-        self,
-        values: Sequence[Any],
-        conditions: Mapping[str, Any],
-        way: str = "typed",
-        signal: Signal | None = None,
-        beside: Beside = Beside(),
-    ) -> Any:
-        hand = self.shop.ingjerd if way == "spin-down" else self.shop.torbal
-        return take_reading(
-            hand=hand,
-            visit=self.visit,
-            values=values,
-            conditions=conditions,
-            way=way,
-            signal=signal,
-            beside=beside,
-        ).entry
+    def _a_minute_on(self) -> AbstractContextManager[None]:
+        """What is measured one after the other is not written down in the same minute."""
+        last = self._last
+        self._last = clock.now() if last is None else max(clock.now(), last + timedelta(minutes=1))
+        return clock.as_of(self._last)
 
     def _attach(self, dropped: Dropped) -> Any:
         name = f"{self.tag}-{dropped.name}"
         return attach_file(hand=self.shop.torbal, data=dropped.data, original_name=name)
 
     def found(
-        self, part: str, fault: str, evidence: str, picture: tuple[str, bytes, str] | None = None, to: str = ""
+        self,
+        part: str,
+        fault: str,
+        evidence: str,
+        picture: tuple[str, bytes, str] | None = None,
+        to: str = "",
     ) -> Any:
         """A finding; `picture` is a file's name, its bytes and the words under it."""
         attached = []
@@ -119,9 +126,15 @@ class Stay:
             name, data, caption = picture
             attached = [Attached(self._attach(Dropped(name, data, None)), caption)]
         beside = Beside(moved_to=to, attached=attached)
-        return write_finding(
-            hand=self.shop.torbal, visit=self.visit, part=part, fault=fault, evidence=evidence, beside=beside
-        ).entry
+        with self._a_minute_on():
+            return write_finding(
+                hand=self.shop.torbal,
+                visit=self.visit,
+                part=part,
+                fault=fault,
+                evidence=evidence,
+                beside=beside,
+            ).entry
 
     def asked(
         self, options: Sequence[OfferedOption], words: str = "", deposit: int = 0, to: str = "asked shelf"
@@ -168,12 +181,21 @@ class Stay:
         ).entry
 
     def proved(self, words: str = "", to: str = "") -> Any:
-        """The proof of every promise for which a reading has been taken."""
+        """Every promise for which a reading was taken, what the release tries by hand, and a second name."""
         rows = [row for row in to_prove(self.visit.pk) if row.measured]
         pairs = [ProofPair(row.promise, row.measured, row.before) for row in rows]
-        return prove(
-            hand=self.shop.torbal, visit=self.visit, pairs=pairs, beside=Beside(words, to)
+        version = self.visit.reel.sheet_version
+        gate = release_gate(known(version.sheet.slug) if version else None, [], kind=self.kind)
+        proof = prove(
+            hand=self.shop.torbal,
+            visit=self.visit,
+            pairs=pairs,
+            tried=[TriedByHand(row.key, row.words) for row in gate if row.stand == "by hand"],
+            beside=Beside(words, to),
         ).entry.proof
+        if all(row.decision != "failed" for row in proof.rows.all()):
+            sign_proof(hand=self.shop.ingjerd, proof=proof)
+        return proof
 
     def billed(
         self, charges: Sequence[Charge], why_more: str = "", words: str = "", to: str = "post table"
@@ -189,9 +211,7 @@ class Stay:
         ).entry
 
     def gone(self, way: WayHome, words: str = "") -> Any:
-        return send_home(
-            hand=self.shop.ingjerd, visit=self.visit, way=way, beside=Beside(words)
-        ).entry
+        return send_home(hand=self.shop.ingjerd, visit=self.visit, way=way, beside=Beside(words)).entry
 
     def said(self, words: str, hand: Any = None) -> Any:
         return write_word(hand=hand or self.shop.ingjerd, visit=self.visit, words=words).entry
@@ -200,10 +220,24 @@ class Stay:
         strike_entry(hand=self.shop.torbal, entry=entry, reason=reason, replaced_by=instead)
 
 
-def arrive(shop: Workshop, customer: Any, reels: Sequence[ArrivingReel], envelope: Envelope) -> list[Stay]:
-    """One envelope opened: a stay for each reel in it."""
+def pull_conditions(radius: float, lubricant: str = "as found") -> dict[str, Any]:
+    """The last of three pulls, the line leaving at this radius."""
+    return {
+        "line": "on",
+        "radius": radius,
+        "temperature": WARM,
+        "pull_number": 3,
+        "pulls_of": 3,
+        "lubricant_state": lubricant,
+    }
+
+
+def arrive(
+    shop: Workshop, customer: Any, reels: Sequence[ArrivingReel], envelope: Envelope, kind: str = ""
+) -> list[Stay]:
+    """One envelope opened: a stay for each reel in it; `kind` where no sheet says it."""
     received = receive_parcel(hand=shop.ingjerd, customer=customer, reels=reels, envelope=envelope)
-    return [Stay(shop, written.entry.visit) for written in received.written]
+    return [Stay(shop, written.entry.visit, kind) for written in received.written]
 
 
 def kilograms(newtons: float) -> str:
@@ -214,8 +248,3 @@ def kilograms(newtons: float) -> str:
 def three_tries(nature: Nature, wobble: Sequence[float] = (-0.006, 0.004, 0.003)) -> str:
     """The full pull read three times off the scale."""
     return "; ".join(kilograms(nature.full * (1 + w)) for w in wobble)
-
-
-def again(nature: Nature, **changes: Any) -> Nature:
-    """The same reel with something changed in it."""
-    return replace(nature, **changes)

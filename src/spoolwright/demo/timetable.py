@@ -29,7 +29,9 @@ def play(stories: Iterable[Story], *, until: datetime, told: Told | None = None)
     while waiting:
         moment, number, story = heapq.heappop(waiting)
         if moment > until:
-            raise ValueError(f"story {number} goes on at {moment:%Y-%m-%d %H:%M}, after {until:%Y-%m-%d %H:%M}")
+            raise ValueError(
+                f"story {number} goes on at {moment:%Y-%m-%d %H:%M}, after {until:%Y-%m-%d %H:%M}"
+            )
         with clock.as_of(moment):
             then = next(story, None)
         if then is not None and then < moment:

@@ -17,8 +17,8 @@ from spoolwright.shop.questions.shop_settings import rates, shop_settings
 
 NAME = "Kvie & Vannes, reel workshop"
 WARRANTY = (
-    "Ninety days on our work and on the parts that we fitted, longer where the law says so. It does not cover "
-    "a dunking, a fall, or a reel that somebody else has opened."
+    "Ninety days on our work and on the parts that we fitted, longer where the law says so. It does not "
+    "cover a dunking, a fall, or a reel that somebody else has opened."
 )
 OWN_PRICES = {
     "pawl": 95_00, "spool bearing": 85_00, "carbon disc set": 190_00, "idler cog": 65_00,

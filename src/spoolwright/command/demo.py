@@ -1,0 +1,68 @@
+"""`spoolwright demo`: fill an empty shop with an invented workshop, eight months of it."""
+
+import argparse
+import sys
+import time
+from collections.abc import Callable
+from datetime import datetime
+
+from spoolwright.command import first_start, house
+
+SUMMARY = "fill an empty shop with an invented workshop, to look around in"
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--data", metavar="DIR", help="where the shop's data lies (else shop-data)")
+    parser.add_argument("--seed", type=int, default=1, metavar="N", help="another invented workshop (else 1)")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Load it up to yesterday evening, lay the sample files ready, and say what there is."""
+    data = house.open_house(args.data)
+    first_start.bring_tables_up_to_date()
+    from django.utils import timezone
+
+    from spoolwright.demo import load, sample_files
+
+    began = time.monotonic()
+    with _hurried_disk():
+        loaded = load.load(today=timezone.localdate(), seed=args.seed, told=_progress())
+    below = sample_files.write(data, loaded.waiting)
+    print(f"\nThe workshop of Torbal Kvie and Ingjerd Vannes: {loaded.visits} visits, all invented, "
+          f"in {time.monotonic() - began:.0f} s.")  # fmt: skip
+    tags = ", ".join(str(tag) for tag in loaded.waiting)
+    print(f"Reels {tags} have just arrived; files to take them on with lie in {below}.", flush=True)
+    return 0
+
+
+class _hurried_disk:  # noqa: N801
+    """On SQLite, lets the system write when it likes: a filling that is broken off is thrown away anyhow."""
+
+    def __enter__(self) -> None:
+        self._set("NORMAL")
+
+    def __exit__(self, *_: object) -> None:
+        self._set("FULL")
+
+    @staticmethod
+    def _set(how: str) -> None:
+        from django.db import connection
+
+        if connection.vendor == "sqlite" and not connection.in_atomic_block:
+            with connection.cursor() as cursor:
+                cursor.execute(f"PRAGMA synchronous={how}")
+
+
+def _progress() -> Callable[[datetime, int, int], None]:
+    """One line that is written over on a screen; in a file, one line a month."""
+    screen, said = sys.stdout.isatty(), [""]
+
+    def told(moment: datetime, over: int, every: int) -> None:
+        words = f"{moment:%B %Y}: {over} of {every} stories told"
+        if screen:
+            print(f"\rFilling an invented workshop. {words}   ", end="", flush=True)
+        elif f"{moment:%B}" != said[0]:
+            print(f"Filling an invented workshop. {words}", flush=True)
+        said[0] = f"{moment:%B}"
+
+    return told
