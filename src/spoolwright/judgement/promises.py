@@ -156,6 +156,8 @@ def proving_conditions(
     told: dict[str, Condition] = {}
     if before and _is_alike(before[-1], promised.predicted.conditions):
         told = {key: value for key, value in before[-1].items() if key in _PARTING}
+    if promised.reading_kind not in _WITHOUT_A_PULL:
+        told.pop("brakes", None)
     told |= {
         key: value
         for key, value in promised.predicted.conditions.items()
