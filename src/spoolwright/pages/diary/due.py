@@ -73,7 +73,7 @@ def _to(address: str, words: str) -> Way | None:
 
 
 def _proof(desk: Desk) -> Due:
-    """The first promise without its reading asks for that reading; with all of them the proof can be written."""
+    """The first promise without its reading asks for it; with all of them the proof can be written."""
     missing = next(
         (row for row in readings.to_prove(desk.visit.pk, desk.system) if row.measured is None), None
     )
@@ -129,7 +129,7 @@ def others(desk: Desk) -> list[Way]:
 def _others(desk: Desk) -> Iterable[Way]:
     tag, is_here = desk.visit.tag, desk.visit.is_open
     if is_here:
-        yield Way(desk.way("reading"), "a reading")
+        yield Way(desk.way("reading", all=1), "a reading")
         yield Way(desk.way("pull"), "a pull trace")
         yield Way(desk.way("spin"), "a spin-down")
         yield Way(desk.way("finding"), "a finding")

@@ -27,13 +27,18 @@ def fault_of(file: Any) -> str:
     file.seek(0)
     if media_type(start) not in SHOWN:
         return ""
-    fault = "" if can_be_shown(file) else NOT_A_PHOTO
+    fault = "" if is_whole(file) else NOT_A_PHOTO
     file.seek(0)
     return fault
 
 
+def is_whole(file: BinaryIO) -> bool:
+    """Whether the picture can be drawn to its last line; coarsely and quickly where its kind allows that."""
+    return small_copy(file) is not None
+
+
 def can_be_shown(file: BinaryIO) -> bool:
-    """Whether these bytes are a whole picture of a kind that a browser is given."""
+    """Whether these bytes are a picture of a kind that a browser is given."""
     from PIL import Image, UnidentifiedImageError
 
     try:

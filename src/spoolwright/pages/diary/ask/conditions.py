@@ -15,8 +15,8 @@ from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.shop.questions import readings
 
 MISSING = "Missing: without it this reading cannot be compared with any other."
-LAST = "Filled in as at the last reading: look whether it still holds."
 STATES = ("as found", "cleaned and oiled", "greased", "dry")
+COUNTED = {"pull_number", "pulls_of", "star_turns"}
 STAYS = ("line", "radius", "brakes", "temperature", "star_turns", "pulls_of", "lubricant_state")
 """Conditions that usually are the same for the next reading of the same reel."""
 
@@ -119,19 +119,20 @@ def fields(keys: Iterable[str], sheet: ReelSheet | None) -> dict[str, forms.Fiel
 
 
 def started(desk: Desk, keys: Iterable[str]) -> dict[str, Any]:
-    """What the last reading of this visit was taken under, as far as that usually stays; pulls are counted on."""
-    found = readings.results(desk.visit.pk)
-    last = found[-1].reading.conditions if found else {}
-    kept = {key: value for key, value in last.items() if key in STAYS}
-    if "pull_number" in last:
-        number, of = last["pull_number"], last.get("pulls_of") or 3
-        kept |= {"pull_number": number + 1 if number < of else 1, "pulls_of": of}
-    return {key: value for key, value in kept.items() if key in set(keys)} or _first(keys)
+    """What the last reading like it was taken under, as far as that stays; pulls are counted on."""
+    wanted = set(keys)
+    given = [value.reading.conditions for value in reversed(readings.results(desk.visit.pk))]
+    alike = next((held for held in given if wanted - COUNTED <= held.keys()), {})
+    kept = {key: value for key, value in alike.items() if key in STAYS and key in wanted}
+    if "temperature" in wanted and "temperature" not in kept:
+        kept |= next(({"temperature": held["temperature"]} for held in given if "temperature" in held), {})
+    return kept | (_next_pull(alike) if "pull_number" in wanted else {})
 
 
-def _first(keys: Iterable[str]) -> dict[str, Any]:
-    # Three pulls is the rule of the trade for a first reading.
-    return {"pull_number": 1, "pulls_of": 3} if "pull_number" in set(keys) else {}
+def _next_pull(before: Mapping[str, Any]) -> dict[str, Any]:
+    """The pull after that one; three pulls is the rule of the trade for a first reading."""
+    number, of = before.get("pull_number", 0), before.get("pulls_of") or 3
+    return {"pull_number": number + 1 if number < of else 1, "pulls_of": of}
 
 
 def as_fields(conditions: Mapping[str, Any]) -> dict[str, Any]:

@@ -1,4 +1,4 @@
-"""What every form that writes into the diary has: words, files, another place, and what the writer had seen."""
+"""What every form of the diary has: words, files, another place, and what the writer had seen."""
 
 from __future__ import annotations
 
@@ -18,12 +18,6 @@ from spoolwright.shop.questions.blocks import Block
 
 LOOK = "look"
 """What the button says that reads a file or adds up a bill, and writes nothing."""
-
-HIDDEN = forms.IntegerField(required=False, widget=forms.HiddenInput)
-
-
-class FilesInput(forms.ClearableFileInput):
-    allow_multiple_selected = True
 
 
 class InkForm(forms.Form):
@@ -65,6 +59,9 @@ class InkForm(forms.Form):
             del self.fields["reason"]
         if not self.own_move:
             del self.fields["moved_to"]
+        if self.own_files:
+            # Only a place for its faults: the files themselves are put away by kept_files.
+            self.fields["photos"] = forms.FileField(required=False)
         self.lay_out()
         self.initial |= self.started() | {"seen": desk.visit.last_seq}
         if self.old:
@@ -98,11 +95,11 @@ class InkForm(forms.Form):
 
     @property
     def old_stands(self) -> bool:
-        """Whether the old entry still has to be struck out; where it is struck already, only its words are taken."""
+        """Whether the old entry still has to be struck out; else only its words are taken."""
         return self.old is not None and not self.old.is_struck
 
     @cached_property
-    def photos(self) -> KeptFiles:
+    def files_beside(self) -> KeptFiles:
         """Files that go beside the entry, those that came before among them."""
         if not (self.is_bound and self.own_files):
             return self._old_photos()
@@ -134,8 +131,8 @@ class InkForm(forms.Form):
             # Whoever only looks has not finished: what is still empty is no fault yet.
             kept = {name: faults for name, faults in self._errors.items() if name in self.looks_at}
             self._errors = type(self._errors)(kept)
-        for fault in self.photos.faults:
-            self.add_error(None, fault)
+        for fault in self.files_beside.faults if self.own_files else ():
+            self.add_error("photos", fault)
 
     @property
     def action(self) -> str:
@@ -151,13 +148,13 @@ class InkForm(forms.Form):
     def has_extras(self) -> bool:
         """Whether words, files or another place were given, so that the fold they lie in stands open."""
         given = (self["words"].value(), self["moved_to"].value() if self.own_move else "")
-        return any(given) or bool(self.photos.attachments) or bool(self.photos.faults)
+        return any(given) or bool(self.files_beside.attachments or self.files_beside.faults)
 
     def beside(self) -> Beside:
         given = self.cleaned_data
         return Beside(
             words=given["words"],
             moved_to=given.get("moved_to", ""),
-            attached=self.photos.attached(),
+            attached=self.files_beside.attached(),
             seen=given["seen"],
         )

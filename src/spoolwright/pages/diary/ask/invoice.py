@@ -8,6 +8,7 @@ from functools import cached_property
 from typing import Any
 
 from django import forms
+from django.core.exceptions import NON_FIELD_ERRORS
 
 from spoolwright.judgement.cap import CapRuling
 from spoolwright.judgement.price import Charge, Priced, price
@@ -65,6 +66,7 @@ class InvoiceForm(InkForm):
     title = "The invoice"
     button = "Write the invoice"
     template = "diary/ask/_invoice.html"
+    looks_at = (NON_FIELD_ERRORS,)
 
     why_more = forms.CharField(
         label="Why the bill is more than what was quoted",

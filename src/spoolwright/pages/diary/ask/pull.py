@@ -13,7 +13,7 @@ from spoolwright.bench.trace import TraceForm
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.pages.diary.ask import conditions
 from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of
-from spoolwright.pages.diary.ask.signal_file import LABELS, SignalForm
+from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
 from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
 from spoolwright.pages.diary.told import pictures, readings
 from spoolwright.sheets import reading_kinds
@@ -35,7 +35,15 @@ class PullForm(SignalForm):
     file_label = "Pull trace from the gauge"
     file_hint = "A CSV of time and force. Let it fall here; the curve is drawn before anything is written."
     accepts = ".csv,.txt,.tsv,.dat,text/csv,text/plain"
-    looks_at = (*LABELS, "pull", "gauge_accuracy", "gauge_full_scale", "gauge_of_full_scale", "gauge_step")
+    looks_at = (
+        FILE,
+        *LABELS,
+        "pull",
+        "gauge_accuracy",
+        "gauge_full_scale",
+        "gauge_of_full_scale",
+        "gauge_step",
+    )
 
     setting = forms.ChoiceField(
         label="The drag was set",
@@ -54,6 +62,7 @@ class PullForm(SignalForm):
     pulled: Pulled | None = None
 
     def lay_out(self) -> None:
+        super().lay_out()
         self.fields |= gauge_fields() | conditions.fields(KEYS, self.desk.sheet)
         self.fields["star_turns"].required = not self.is_hard_on
         self.ask_questions(self.questions)

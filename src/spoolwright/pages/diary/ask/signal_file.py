@@ -1,4 +1,4 @@
-"""A file of a gauge or a recording in a form: kept from the first moment, with the questions it leaves open."""
+"""A gauge's file or a recording in a form: kept from the first moment, its open questions asked."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ SEVERAL = ("delimiter", "decimal", "time_unit", "force_unit", "time_column", "fo
 
 
 class SignalForm(InkForm):
-    """What forms with a signal share. `read_signal` turns bytes and answers into what is drawn and written."""
+    """What forms with a signal share. `read_signal` turns bytes and answers into what can be drawn."""
 
     buttons = "diary/ask/_signal_buttons.html"
     file_label = "The file"
@@ -77,6 +77,10 @@ class SignalForm(InkForm):
             return ()
         return ()
 
+    def lay_out(self) -> None:
+        # Only a place for its faults: the file itself is put away by kept_files.
+        self.fields[FILE] = forms.FileField(required=False, label=self.file_label)
+
     def ask_questions(self, questions: Sequence[Question]) -> None:
         for question in questions:
             self.fields.setdefault(question.key, answer_field(question))
@@ -92,10 +96,10 @@ class SignalForm(InkForm):
     def read_file(self) -> Any:
         """What the file says, or None with the faults put where they belong."""
         for fault in self.file.faults:
-            self.add_error(None, fault)
+            self.add_error(FILE, fault)
         if not self.file.last:
             if not self.file.faults:
-                self.add_error(None, f"{self.file_label}: no file came. Choose one, or let it fall here.")
+                self.add_error(FILE, "No file came. Choose one, or let it fall here.")
             return None
         return self.guarded(lambda: self.read_signal(self.data_of_file(), self.name, self.answers()))
 
@@ -108,12 +112,12 @@ class SignalForm(InkForm):
                 if question.key not in self._errors:
                     self.add_error(question.key, f"{question.words} Accepted: {question.accepted}.")
         except Unreadable as fault:
-            self.add_error(None, f"{fault.words} The file is kept: choose another, or leave it out.")
+            self.add_error(FILE, fault.words)
         return None
 
 
 def answer_field(question: Question) -> forms.Field:
-    """A question of the bench as a field: choices where it names them, a number of samples where it asks for one."""
+    """A question of the bench as a field: choices where it names them, else a number or words."""
     missing = {"required": f"{question.words} Accepted: {question.accepted}."}
     label = LABELS.get(question.key, question.words)
     if question.key == "rate":

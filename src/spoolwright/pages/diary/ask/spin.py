@@ -1,4 +1,4 @@
-"""A spin-down: the spool's ticks in a recording or a file, what turns, the conditions; drawn before it is written."""
+"""A spin-down: the spool's ticks, what turns, the conditions; drawn before it is written."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.free_spin import bare_inertia
 from spoolwright.pages.diary.ask import conditions
 from spoolwright.pages.diary.ask.conditions import AboveNothing
-from spoolwright.pages.diary.ask.signal_file import LABELS, SignalForm
+from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
 from spoolwright.pages.diary.ask.typed_reading import FAST_SPOOL
 from spoolwright.pages.diary.told import pictures, readings
 from spoolwright.sheets import reading_kinds
@@ -40,7 +40,7 @@ class SpinForm(SignalForm):
         "Let it fall here; the curve is drawn before anything is written."
     )
     accepts = ".wav,.csv,.txt,audio/wav,text/csv,text/plain"
-    looks_at = (*LABELS, "marks", "inertia", "inertia_from")
+    looks_at = (FILE, *LABELS, "marks", "inertia", "inertia_from")
 
     marks = forms.IntegerField(
         label="Ticks in one turn of the spool",
@@ -59,6 +59,7 @@ class SpinForm(SignalForm):
     spun: SpinDown | None = None
 
     def lay_out(self) -> None:
+        super().lay_out()
         self.fields |= conditions.fields(KEYS, self.desk.sheet)
         typed = (TYPED, "as typed below")
         unknown = (UNKNOWN, "not known: speed and time are written, the drags are not")
@@ -105,7 +106,7 @@ class SpinForm(SignalForm):
         chosen = given.get("inertia_from")
         if chosen == FROM_SHEET and self.desk.sheet is not None:
             if given.get("line") == "on":
-                words = "The sheet’s inertia is that of the bare spool. With the line on, type the inertia of both."
+                words = "That is the bare spool’s inertia. With the line on, type the inertia of both."
                 self.add_error("inertia_from", words)
                 return None
             return _unsure(bare_inertia(self.desk.sheet))

@@ -64,7 +64,7 @@ class TriesInput(QuantityInput):
 
 
 class TriesField(forms.CharField):
-    """Text of one or more tries in, the reading with its uncertainty out; refused by the bench in its words."""
+    """Text of one or more tries in, the reading with its uncertainty out; refused in the bench's words."""
 
     def __init__(self, kind: ReadingKind, **kwargs: Any) -> None:
         super().__init__(widget=TriesInput(kind.dimension), max_length=1000, **kwargs)

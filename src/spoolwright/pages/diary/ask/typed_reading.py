@@ -79,7 +79,7 @@ class TypedReadingForm(InkForm):
         return super().started_again(old) | written | {"values": self._typed_before(old)}
 
     def _typed_before(self, old: Block) -> str:
-        """What was typed, word for word where it is kept; else the tries, or the result, in the reader's units."""
+        """What was typed, word for word where it is kept; else the tries in the reader's units."""
         own = [value for value in old.part.values.all() if value.kind == self.kind.id]
         said = next((value.typed_text for value in own if value.typed_text), "")
         if self.kind.scale:

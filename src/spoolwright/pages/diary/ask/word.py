@@ -1,4 +1,4 @@
-"""A plain word with photos, a move to another place, the promised days: what needs no form of its own kind."""
+"""A plain word with photos, a move to another place, the promised days."""
 
 from __future__ import annotations
 

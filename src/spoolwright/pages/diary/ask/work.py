@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
@@ -62,7 +63,6 @@ class WorkForm(InkForm):
     title = "Work done"
     button = "Write the work"
     template = "diary/ask/_work.html"
-    looks_at = ()
 
     done = forms.MultipleChoiceField(
         label="What was done", required=False, widget=forms.CheckboxSelectMultiple
@@ -153,6 +153,15 @@ class WorkForm(InkForm):
         return self.choices_of(agreed=False)
 
     @property
+    def has_parts(self) -> bool:
+        """Whether a part stands in the form, so that its fold stands open."""
+        return self.is_look or any(row["what"].value() for row in self.parts)
+
+    @property
+    def has_lubricants(self) -> bool:
+        return self.is_look or any(row["point"].value() for row in self.lubricants)
+
+    @property
     def planned(self) -> int:
         return self.desk.diary.agreed.minutes
 
@@ -206,8 +215,6 @@ class WorkForm(InkForm):
 
     def beside(self) -> Any:
         """That the reel lies open still is said in words: nothing was counted yet."""
-        from dataclasses import replace
-
         beside = super().beside()
         if self.cleaned_data["left"] != STILL_OPEN or OPEN_STILL in beside.words:
             return beside

@@ -65,7 +65,7 @@ class ToldBlock:
 def told(
     desk: Desk, blocks: Iterable[Block], *, before: date | None = None, seen: int = -1
 ) -> list[ToldBlock]:
-    """The entries in order. What others wrote after `seen` is marked; `before` is the day of what stands above."""
+    """The entries in order; what others wrote after `seen` is marked. `before`: the day of the one above."""
     found, day = [], before
     for block in blocks:
         that = when.local_day(block.entry.written_at)
@@ -139,7 +139,7 @@ _FACTS = {
     "reading": _reading,
     "finding": _finding,
     "quote": lambda desk, block: offers.of_quote(block.part),
-    "proof": lambda desk, block: proofs.of_proof(desk.visit.tag, block.part, desk.system),
+    "proof": lambda desk, block: proofs.of_proof(block, desk.system),
     "invoice": lambda desk, block: offers.of_invoice(block.part),
     "arrival": lambda desk, block: {"parcel": desk.visit.parcel},
 }

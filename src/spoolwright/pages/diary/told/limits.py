@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 
 from spoolwright import quantities
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.pages.words import shown
 from spoolwright.sheets.reading_kinds import ReadingKind
 
 IN_PERCENT = ("judder", "drift")
@@ -56,5 +58,15 @@ def _on_scale(low: float, high: float, kind: ReadingKind) -> str:
 
 
 def _shown(value: float, kind: ReadingKind, system: str) -> str:
+    if kind.dimension == "ratio" and kind.id not in IN_PERCENT:
+        return f"{value:.2f}"
     unit = "%" if kind.id in IN_PERCENT else None
-    return quantities.show(value, kind.dimension, system, unit=unit).replace(" ", "\u00a0")
+    number, _, named = quantities.show(value, kind.dimension, system, unit=unit).partition(" ")
+    # A limit is a round number: the zeros that a measured value would carry say nothing here.
+    plain = number.rstrip("0").rstrip(".") if "." in number else number
+    return shown.unbroken(f"{plain} {named}".strip())
+
+
+def percent(share: Measured) -> str:
+    """ "6.2 % ± 0.8 %": a share as a reader of the bench book says it."""
+    return shown.unbroken(quantities.show(share.value, "ratio", "metric", share.expanded, unit="%"))

@@ -12,6 +12,7 @@ def of_quote(quote: Any) -> dict[str, Any]:
         "options": list(quote.options.all()),
         "is_extra": quote.extends_id is not None,
         "as_the_customer_sees_it": ways.to_customers_view(quote.entry),
+        "paper": ways.to_paper("quote", quote.pk),
     }
 
 

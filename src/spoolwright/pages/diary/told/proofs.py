@@ -9,6 +9,7 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.pages.diary import ways
 from spoolwright.pages.diary.told import promises
 from spoolwright.pages.words import shown
+from spoolwright.shop.questions.blocks import Block
 
 
 @dataclass(frozen=True)
@@ -24,10 +25,15 @@ class Row:
     words: str
 
 
-def of_proof(tag: int, proof: Any, system: str) -> dict[str, Any]:
-    rows = [_row(row, system) for row in proof.rows.all()]
-    rules = list(dict.fromkeys(row.rule for row in proof.rows.all() if row.rule))
-    return {"rows": rows, "rules": rules, "proof": ways.to_proof(tag)}
+def of_proof(block: Block, system: str) -> dict[str, Any]:
+    """The rows, the rules that decided them, and where the proof lies as a page and as a paper."""
+    proof, entry = block.part, block.entry
+    return {
+        "rows": [_row(row, system) for row in proof.rows.all()],
+        "rules": list(dict.fromkeys(row.rule for row in proof.rows.all() if row.rule)),
+        "proof": ways.to_proof(entry.visit.tag),
+        "paper": ways.to_paper("proof", entry.pk),
+    }
 
 
 def _row(row: Any, system: str) -> Row:

@@ -6,19 +6,15 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from spoolwright import quantities
 from spoolwright.bench.torque import pull_torque
 from spoolwright.bench.uncertainty import Measured
-from spoolwright.pages.diary.told import conditions, limits
+from spoolwright.pages.diary.told import conditions, held_by, limits
 from spoolwright.pages.words import shown
 from spoolwright.sheets import reading_kinds
 from spoolwright.sheets.reading_kinds import ReadingKind
 
 RADIUS_UNSURE = 0.3e-3
 """Standard uncertainty of the radius at which the line leaves [m]: judgement prior."""
-
-SAID_TOGETHER = limits.IN_PERCENT
-"""Results of a trace that share one line below the others."""
 
 SAME = {"pull trace": "same pull", "spin-down": "same spin"}
 
@@ -45,23 +41,22 @@ class Line:
 
 @dataclass(frozen=True)
 class Told:
-    """The lines of one reading and what is said below them."""
+    """The lines of one reading and what is said below them in a sentence."""
 
     lines: tuple[Line, ...]
-    together: str
+    together: tuple[str, ...]
 
 
 def results_of(reading: Any) -> list[Result]:
     """The results of a reading in ink, each with its tries, in the order they were written."""
     values = list(reading.values.all())
-    tries = {
-        value.kind: tuple(v.value_si for v in values if v.kind == value.kind and v.repeat) for value in values
-    }
-    return [
-        Result(v.kind, Measured(v.value_si, v.standard_uncertainty_si or 0.0, v.dimension), tries[v.kind])
-        for v in values
-        if v.repeat == 0
-    ]
+    return [_result(value, values) for value in values if value.repeat == 0]
+
+
+def _result(value: Any, values: list[Any]) -> Result:
+    tries = tuple(v.value_si for v in values if v.kind == value.kind and v.repeat)
+    measured = Measured(value.value_si, value.standard_uncertainty_si or 0.0, value.dimension)
+    return Result(value.kind, measured, tries)
 
 
 def told(
@@ -72,15 +67,17 @@ def told(
     way: str = "typed",
 ) -> Told:
     """The lines of one reading; the conditions stand at the first and are the same for the others."""
-    own = [result for result in results if result.kind not in SAID_TOGETHER or len(results) == 1]
+    apart = {*limits.IN_PERCENT, *held_by.KINDS} if len(results) > 1 else set()
+    own = [result for result in results if result.kind not in apart]
     words = conditions.in_words(given, system)
     same = SAME.get(way, "same conditions")
     lines = [
         _line(result, words if not k else same if words else "", given, tags, system)
         for k, result in enumerate(own)
     ]
-    rest = [result for result in results if result not in own]
-    return Told(tuple(lines), "; ".join(_together(result, tags, system) for result in rest))
+    shares = [_share(r, tags, system) for r in results if r.kind in apart and r.kind in limits.IN_PERCENT]
+    held = held_by.in_words({result.kind: result.measured for result in results}, system)
+    return Told(tuple(lines), (*shares, *held))
 
 
 def _line(result: Result, words: str, given: Mapping[str, Any], tags: tuple[str, ...], system: str) -> Line:
@@ -117,16 +114,10 @@ def _tries(result: Result, kind: ReadingKind, system: str) -> str:
     return f"mean of {each}"
 
 
-def _together(result: Result, tags: tuple[str, ...], system: str) -> str:
+def _share(result: Result, tags: tuple[str, ...], system: str) -> str:
+    """ "Judder 8.03 % ± 0.62 %, wants a look: good is up to 8 % (judgement prior)." """
     kind = reading_kinds.kind(result.kind)
-    verdict = limits.verdict(kind, result.measured.value, tags, system)
     over = " in ten seconds" if result.kind == "drift" else ""
-    return f"{kind.title} {percent(result.measured)}{over}" + (
-        f" ({verdict[0].lower()}{verdict[1:-1]})" if verdict else ""
-    )
-
-
-def percent(share: Measured) -> str:
-    """ "6.2 % ± 0.8 %": a share as a reader of the bench book says it."""
-    text = quantities.show(share.value, "ratio", "metric", share.expanded, unit="%")
-    return shown.unbroken(text)
+    verdict = limits.verdict(kind, result.measured.value, tags, system)
+    rest = f", {verdict[0].lower()}{verdict[1:]}" if verdict else "."
+    return f"{kind.title} {limits.percent(result.measured)}{over}{rest}"

@@ -12,7 +12,7 @@ from spoolwright.shop.acts.send_home import send_home
 
 
 def proof(desk: Desk) -> HttpResponse:
-    """Readings that the proof still needs are taken in the open block; then its own page sets them side by side."""
+    """Readings that the proof still needs are taken in the open block; its page sets them side by side."""
     return (
         pen.asked(desk, None)
         if desk.diary.next.act == "proof"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from django.http import HttpResponse
+from django.http import HttpResponse, HttpResponseNotAllowed
 
 from spoolwright.pages.diary import pen
 from spoolwright.pages.diary.ask import gauge
@@ -19,8 +19,11 @@ from spoolwright.shop.acts.take_spin import take_spin
 
 
 def choose(desk: Desk) -> HttpResponse:
-    """Every kind of reading, in words; each leads to its own form."""
-    return pen.asked(desk, KindChooser(desk))
+    """The reading that comes next; or every kind in words, each leading to its own form."""
+    if desk.request.method == "POST":
+        return HttpResponseNotAllowed(["GET", "HEAD"])
+    asks_for_one = desk.diary.next.act == "reading" and "all" not in desk.request.GET
+    return pen.asked(desk, None if asks_for_one else KindChooser(desk))
 
 
 def typed(desk: Desk, kind: ReadingKind) -> HttpResponse:

@@ -1,7 +1,8 @@
 /* What was typed survives a lost connection and a reload.
 
    Every form with method="post" is kept, field by field as it is typed, in this browser only, under its page and
-   its action; never passwords, files or hidden fields. data-keep="no" on a form says not to.
+   its action, or under the name that data-keep gives it where it may stand on several pages; never passwords, files
+   or hidden fields. data-keep="no" on a form says not to.
    A form is given up for written when the next page carries [data-written], or when htmx answers it with success.
    Before a form leaves, the house is asked whether it is there at all; when it is not, nothing is sent, the page
    stays as it is, chosen files included, and a sentence with a button says so. */
@@ -9,7 +10,7 @@
 (() => {
   const TYPED = "typed:";
   const forms = () => [...document.querySelectorAll("form")].filter((form) => form.method === "post" && form.dataset.keep !== "no");
-  const nameOf = (form) => TYPED + location.pathname + " " + (form.dataset.keep || form.getAttribute("action") || "here");
+  const nameOf = (form) => TYPED + (form.dataset.keep || location.pathname + " " + (form.getAttribute("action") || "here"));
   const keeps = (field) => field.name && !field.readOnly && !["hidden", "password", "file", "submit", "button"].includes(field.type);
   const fieldsOf = (form) => [...form.elements].filter(keeps);
   const slots = (form) => {
@@ -103,8 +104,9 @@
   });
   addEventListener("pageshow", (event) => { if (event.persisted) for (const form of forms()) delete form.dataset.leaving; });
   document.addEventListener("htmx:afterRequest", (event) => {
-    const form = event.target.closest("form");
-    if (form && event.detail.successful && event.detail.requestConfig.verb === "post" && forms().includes(form) && event.detail.xhr.getResponseHeader("X-Written")) { store.drop(nameOf(form)); quiet(form); }
+    /* The form itself: what was written may have taken its place, and then nothing bubbles up from it. */
+    const form = event.detail.requestConfig.elt.closest("form");
+    if (form && event.detail.successful && event.detail.requestConfig.verb === "post" && event.detail.xhr.getResponseHeader("X-Written")) { store.drop(nameOf(form)); quiet(form); }
   });
   document.addEventListener("htmx:afterSettle", (event) => { for (const form of forms()) if (event.target.contains(form)) restore(form); });
   for (const lost of ["htmx:sendError", "htmx:timeout"]) document.addEventListener(lost, (event) => {
