@@ -48,6 +48,7 @@ class Facts:
     `quick` is a job done while the customer waits: no full check-in is forced on it. `free` is a return
     under our own warranty: nothing is invoiced. `posted` says whether the reel goes home by post.
     `dunked` is a reel out of the water so lately that nobody may turn it before it is stripped.
+    `beforehand` says that the customer named a sum at the counter up to which nothing is asked.
     """
 
     entries: Sequence[EntryFact]
@@ -58,6 +59,7 @@ class Facts:
     free: bool = False
     posted: bool = True
     dunked: bool = False
+    beforehand: bool = False
 
 
 @dataclass(frozen=True)
@@ -218,7 +220,7 @@ def _no_answer(facts: Facts) -> Next | None:
 
 def _quote(facts: Facts) -> Next | None:
     quote = _last(facts, "quote")
-    if quote < 0 and facts.free:
+    if quote < 0 and (facts.free or (facts.quick and facts.beforehand)):
         return None
     if quote < 0:
         return _next(

@@ -82,3 +82,8 @@ def test_a_dunked_reel_is_one_until_the_work_has_begun_or_two_days_are_over(hand
     assert not facts_for_next(visit, noon + timedelta(hours=49)).dunked
     walk.worked(hand, visit)
     assert not facts_for_next(visit, noon + timedelta(hours=1)).dunked
+
+
+def test_a_sum_named_at_the_counter_is_known(hand: Any) -> None:
+    assert not facts(walk.arrived(hand)).beforehand
+    assert facts(walk.arrived(hand, name="Peder Lien", up_to_minor=300_00)).beforehand

@@ -39,6 +39,13 @@ def test_a_dunked_reel_is_stripped_before_anybody_turns_it() -> None:
     assert what_next(Facts([EntryFact("arrival"), EntryFact("finding")], dunked=True)).act == "quote"
 
 
+def test_a_small_job_agreed_at_the_counter_goes_straight_to_the_work() -> None:
+    here = [EntryFact("arrival")]
+    assert what_next(Facts(here, quick=True)).act == "quote"
+    assert what_next(Facts(here, quick=True, beforehand=True)).act == "work"
+    assert what_next(Facts(here, beforehand=True)).act == "reading"
+
+
 def test_a_struck_entry_counts_for_nothing() -> None:
     assert what_next(Facts([EntryFact("arrival", struck=True)])).act == "arrival"
     assert what_next(Facts([*UP_TO_QUOTE, EntryFact("answer", says="yes", struck=True)])).act == "answer"

@@ -17,7 +17,7 @@ from spoolwright.papers.charts import house_chart as house
 from spoolwright.papers.charts.house_chart import Chart, Scale, Spec
 
 HEIGHT = 130
-ROOM = 0.22
+ROOM = 0.4
 SLOT, BESIDE, END = 0.16, 0.05, 0.13
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "June", "July", "Aug", "Sept", "Oct", "Nov", "Dec")
 FOUND, WORKED = "as found", "after the work"
@@ -207,7 +207,9 @@ class _Drawing:
         return next((point for point in self.points if point.after_work is after), None)
 
     def _name(self, state: str, point: Then) -> Spec:
-        above = state == WORKED
+        """Above the higher of the two, below the lower, so that neither lies on the line between them."""
+        other = self._first(state == FOUND)
+        above = other is not None and other.measured.value < point.measured.value
         where = house.at(self.x[id(point)], self.scale(point.high if above else point.low))
         side = {"baseline": "bottom", "dy": -4} if above else {"baseline": "top", "dy": 5}
         return house.words(state, where, self.encoding, align="center", **side)

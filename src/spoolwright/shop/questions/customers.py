@@ -15,7 +15,7 @@ def customers(named: str = "", limit: int = 50) -> tuple[Customer, ...]:
 
 
 def known_as(text: str, limit: int = 8) -> tuple[Customer, ...]:
-    """Customers in whom every word typed begins a word of the name, the address, the telephone or the note."""
+    """Customers in whom each word typed begins a word of name, address, e-mail, telephone or note."""
     words = folded(text).split()[:6]
     if not words:
         return ()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from datetime import datetime
 
 from django.utils import timezone
@@ -27,18 +28,16 @@ def facts_of(visits: Sequence[Visit], now: datetime | None = None) -> dict[int, 
     rows = Entry.objects.filter(visit__in=ids).select_related("strike", "answer").order_by("visit_id", "seq")
     for entry in rows:
         entries[entry.visit_id].append(_fact(entry, quoted, proved))
-    held, done, dunked = _held(ids), _done(ids), _dunked(ids, now or timezone.now())
-    return {
-        visit.pk: _facts(visit, entries[visit.pk], held[visit.pk], done[visit.pk], visit.pk in dunked)
-        for visit in visits
-    }
+    held, done, arrivals, this = _held(ids), _done(ids), _arrivals(ids), now or timezone.now()
+    found = {visit.pk: _facts(visit, entries[visit.pk], held[visit.pk], done[visit.pk]) for visit in visits}
+    return {visit: _with_arrival(facts, arrivals.get(visit), this) for visit, facts in found.items()}
 
 
 def facts_for_next(visit: Visit, now: datetime | None = None) -> Facts:
     return facts_of([visit], now)[visit.pk]
 
 
-def _facts(visit: Visit, entries: list[EntryFact], held: Agreed, done: set[str], dunked: bool) -> Facts:
+def _facts(visit: Visit, entries: list[EntryFact], held: Agreed, done: set[str]) -> Facts:
     left = [work for work in held.works if work not in done]
     return Facts(
         entries=tuple(entries),
@@ -48,8 +47,16 @@ def _facts(visit: Visit, entries: list[EntryFact], held: Agreed, done: set[str],
         quick=visit.while_you_wait,
         free=visit.return_of_id is not None and not held.answers,
         posted=visit.parcel is not None and visit.parcel.came_by == "post",
-        dunked=dunked and not any(entry.kind == "work" and not entry.struck for entry in entries),
     )
+
+
+def _with_arrival(facts: Facts, arrival: Arrival | None, now: datetime) -> Facts:
+    """What was said at the counter, and whether the reel is still too wet to be turned."""
+    if arrival is None:
+        return facts
+    begun = any(entry.kind == "work" and not entry.struck for entry in facts.entries)
+    dunked = arrival.must_not_be_turned(now) and not begun
+    return replace(facts, dunked=dunked, beforehand=arrival.up_to_minor is not None)
 
 
 def _fact(entry: Entry, quoted: dict[int, int], proved: dict[int, str]) -> EntryFact:
@@ -94,7 +101,7 @@ def _done(ids: Iterable[int]) -> dict[int, set[str]]:
     return done
 
 
-def _dunked(ids: Iterable[int], now: datetime) -> set[int]:
-    """Visits whose reel came out of the water so lately that nobody may turn it before the work has begun."""
-    arrivals = Arrival.objects.filter(entry__visit__in=ids, entry__strike=None, under_water_at__isnull=False)
-    return {a.entry.visit_id for a in arrivals.select_related("entry") if a.must_not_be_turned(now)}
+def _arrivals(ids: Iterable[int]) -> dict[int, Arrival]:
+    """The arrival that stands in each visit."""
+    rows = Arrival.objects.filter(entry__visit__in=ids, entry__strike=None).select_related("entry")
+    return {arrival.entry.visit_id: arrival for arrival in rows.order_by("entry__seq")}
