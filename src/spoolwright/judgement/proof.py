@@ -23,12 +23,16 @@ class Promise:
 
 @dataclass(frozen=True)
 class Decision:
-    """Shown, not shown, or failed; the rule; the chance that the true value lies outside the promise."""
+    """Shown, not shown, or failed; the rule; the chance that the true value lies outside the promise.
+
+    `words` say what was promised and measured, and why; `why` is their last sentence alone.
+    """
 
     kind: Outcome
     words: str
     rule: str
     chance_outside: float
+    why: str = ""
 
     @property
     def chance_of_wrong_pass(self) -> float | None:
@@ -70,6 +74,31 @@ def chance_outside(promised: Promise, measured: Measured) -> float:
     above = 0.0 if promised.high is None else _normal_below((y - promised.high) / u)
     below = 0.0 if promised.low is None else _normal_below((promised.low - y) / u)
     return min(1.0, above + below)
+
+
+def chance_said(chance: float) -> str:
+    """A chance in per cent; what is rarer than one in a thousand is said to be so and no more.
+
+    Parameters
+    ----------
+    chance : float
+        Probability **[-]**, from 0 to 1.
+
+    Returns
+    -------
+    str
+        Text **[%]**.
+
+    Source
+    ------
+    Our own wording: further figures of a normal tail say nothing of a real reel.
+
+    Examples
+    --------
+    >>> chance_said(0.0228), chance_said(1e-9)
+    ('2.3 %', 'less than 0.1 %')
+    """
+    return "less than 0.1 %" if chance < 0.001 else f"{100 * chance:.1f} %"
 
 
 def decide(
@@ -117,8 +146,10 @@ def decide(
     _refuse(promised, measured, guard_factor)
     guard = guard_factor * measured.uncertainty
     kind = _outcome(_distance_inside(promised, measured.value), guard, abs(measured.value))
-    words = _words(kind, promised, measured, guard, system)
-    return Decision(kind, words, _rule(guard_factor), chance_outside(promised, measured))
+    outside = chance_outside(promised, measured)
+    why = _why(kind, promised, guard, outside)
+    words = f"{_beside(kind, promised, measured, system)} {why}"
+    return Decision(kind, words, _rule(guard_factor), outside, why)
 
 
 def _refuse(promised: Promise, measured: Measured, guard_factor: float) -> None:
@@ -175,16 +206,17 @@ def _said(promised: Promise, system: str) -> str:
     return f"{show(promised.low)} to {show(promised.high)}"
 
 
-def _words(kind: Outcome, promised: Promise, measured: Measured, guard: float, system: str) -> str:
+def _beside(kind: Outcome, promised: Promise, measured: Measured, system: str) -> str:
     reading = quantities.show(measured.value, measured.dimension, system, uncertainty=measured.expanded)
-    start = f"Promised {_said(promised, system)}, measured {reading}: {kind}."
+    return f"Promised {_said(promised, system)}, measured {reading}: {kind}."
+
+
+def _why(kind: Outcome, promised: Promise, guard: float, outside: float) -> str:
     wide = promised.low is not None and promised.high is not None and promised.high - promised.low < 2 * guard
     if kind == "shown":
-        return f"{start} Chance that this is wrong: {chance_outside(promised, measured):.1%}."
+        return f"Chance that this is wrong: {chance_said(outside)}."
     if kind == "failed":
-        return f"{start} The reading lies outside by more than its uncertainty."
+        return "The reading lies outside by more than its uncertainty."
     if wide:
-        return (
-            f"{start} The promise is narrower than this reading's uncertainty: no such reading could show it."
-        )
-    return f"{start} The reading is too near the edge to tell; more readings would narrow it."
+        return "The promise is narrower than this reading's uncertainty: no such reading could show it."
+    return "The reading is too near the edge to tell; more readings would narrow it."

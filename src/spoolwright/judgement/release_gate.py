@@ -104,7 +104,7 @@ def _measured_rows(fished_cold: bool) -> list[_Measured]:
         _Measured(
             "start_up", "start_up_ratio", f"Start over run at half drag: {START_UP:g} or less", START_UP
         ),
-        _Measured("judder", "judder", f"Unevenness at half drag: {UNEVEN:.0%} or less", UNEVEN),
+        _Measured("judder", "judder", f"Unevenness at half drag: {100 * UNEVEN:g} % or less", UNEVEN),
         _Measured("pull_full", "pull_full", "The pull with the drag hard on, again"),
         _Measured("anti_reverse", "anti_reverse_slips", "Anti-reverse: no slip in 20 jabs", 0, _warm),
         *(cold if fished_cold else []),
@@ -159,6 +159,7 @@ def _row(asks: _Measured, after: Sequence[Taken], system: str) -> GateRow:
         return GateRow(asks.key, asks.words, "to measure", kind=asks.kind)
     value = fitting[-1].measured
     met = asks.most is None or value.value <= asks.most * (1 + 1e-9)
-    shown = quantities.show(value.value, value.dimension, system, value.expanded)
+    unit = "%" if asks.kind == "judder" else None
+    shown = quantities.show(value.value, value.dimension, system, value.expanded or None, unit)
     title = reading_kinds.kind(asks.kind).title
     return GateRow(asks.key, asks.words, "met" if met else "not met", f"{title}: {shown}", asks.kind)

@@ -3,7 +3,7 @@
 import pytest
 
 from spoolwright.bench.uncertainty import Measured
-from spoolwright.judgement.proof import Promise, chance_outside, decide
+from spoolwright.judgement.proof import Promise, chance_outside, chance_said, decide
 
 ATMOST = Promise(None, 1.15, "ratio")
 
@@ -59,3 +59,11 @@ def test_a_reading_without_uncertainty_is_in_or_out() -> None:
 def test_a_promise_that_is_none_is_refused(promised: Promise, measured: Measured, named: str) -> None:
     with pytest.raises(ValueError, match=named):
         decide(promised, measured)
+
+
+def test_why_is_the_last_sentence_alone() -> None:
+    shown, failed = (decide(ATMOST, Measured(value, 0.02, "ratio")) for value in (1.07, 1.19))
+    assert shown.why == "Chance that this is wrong: less than 0.1 %."
+    assert shown.words.endswith(f": shown. {shown.why}")
+    assert failed.why == "The reading lies outside by more than its uncertainty."
+    assert chance_said(0.5) == "50.0 %"

@@ -72,3 +72,8 @@ def test_what_a_reel_does_not_have_is_not_asked_for(kind: str, lacks: set[str]) 
     keys = {one.key for one in release_gate(None, [], kind=kind)}
     assert not keys & lacks
     assert {"start_up", "run_in", "left_over", "tray"} <= keys
+
+
+def test_unevenness_is_said_in_per_cent_and_a_bare_count_bare() -> None:
+    assert row("judder", taken("judder", 0.0776, 0.003)).found == "Judder: 7.76 % ± 0.60 %"
+    assert row("anti_reverse", taken("anti_reverse_slips", 0.0)).found == "Anti-reverse slips in 20 jabs: 0"
