@@ -5,6 +5,9 @@ from __future__ import annotations
 import pytest
 
 from spoolwright.pages.finder import lines
+from spoolwright.shop.acts.add_customer import add_customer
+from spoolwright.shop.questions.find import find
+from tests.people import owner
 
 LONG = " ".join(f"word{n}" for n in range(100))
 
@@ -37,3 +40,10 @@ def test_the_words_around_the_hit_are_shown_and_the_cut_is_said() -> None:
     assert around.endswith(" …")
     assert "word50" in around
     assert lines.around("short words", ["x"]) == "short words"
+
+
+@pytest.mark.django_db
+def test_a_customer_leads_to_their_own_page() -> None:
+    ragna = add_customer(hand=owner(), name="Ragna Solbu")
+    (line,) = lines.lines("ragna", find("ragna"))
+    assert line.address == f"/customers/{ragna.pk}/"

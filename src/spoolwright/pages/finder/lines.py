@@ -52,7 +52,9 @@ def line(thing: Found, asked: Sequence[str], tags: dict[int, int], slugs: dict[i
 
 
 def address(thing: Found, tags: dict[int, int], slugs: dict[int, str]) -> str:
-    """Where this lies; a customer has no page of their own, their reels have."""
+    """Where this lies."""
+    if thing.kind == "customer":
+        return doors.way_to("customer:customer", thing.ref)
     if thing.kind == "reel":
         return doors.way_to("passport:passport", thing.ref)
     if thing.kind == "sheet":
