@@ -60,6 +60,12 @@ def plain_day(that: date, this: date | None = None) -> str:
     return f"{that.day} {MONTHS[that.month - 1]}{year}"
 
 
+def dated(moment: date | datetime) -> str:
+    """ "27 May 2026": as it stands on a paper, where the year is never left out."""
+    that = local_day(moment)
+    return f"{that.day} {MONTHS[that.month - 1]} {that.year}"
+
+
 def minutes(count: int) -> str:
     """ "6 min", "1 h", "1 h 20 min"."""
     whole, rest = divmod(round(count), 60)

@@ -54,3 +54,8 @@ def test_a_promise_is_a_spread(likely: date | None, late: date | None, said: str
 
 def test_days_between_holds_both_ends() -> None:
     assert when.days_between(TUESDAY, date(2025, 6, 5)) == [TUESDAY, date(2025, 6, 4), date(2025, 6, 5)]
+
+
+def test_a_paper_never_leaves_out_the_year() -> None:
+    assert when.dated(TUESDAY) == "3 June 2025"
+    assert when.dated(datetime(2025, 12, 31, 23, 30, tzinfo=UTC)) == "1 January 2026"

@@ -1,0 +1,111 @@
+"""The quote as the customer sees it on a page: what stands on the paper, with charts and the drawing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from django.utils.safestring import SafeString, mark_safe
+
+from spoolwright.pages import doors
+from spoolwright.pages.gathered import drag_charts, pictures
+from spoolwright.pages.gathered import quote as quote_of
+from spoolwright.papers import section_drawing
+from spoolwright.papers.charts import Chart
+from spoolwright.papers.figures import shown as figure_shown
+from spoolwright.papers.quote import Offer, Quote, cap_sentence, law_sentence, side_by_side
+from spoolwright.shop.questions.diary import Diary, diary
+
+
+@dataclass(frozen=True)
+class OfferShown:
+    """One option with its promises as text, and the chart of its drag where it has one of its own."""
+
+    offer: Offer
+    promises: tuple[tuple[str, str, str], ...]
+    chart: Chart | None
+    name: str
+
+
+@dataclass(frozen=True)
+class Shown:
+    """Everything on the customer's page."""
+
+    quote: Quote
+    entry: Any
+    strike: Any
+    words: str
+    is_extra: bool
+    deposit_minor: int
+    offers: tuple[OfferShown, ...]
+    found: tuple[tuple[str, str, str], ...]
+    beside: list[list[str]]
+    emptying: Chart | None
+    wide: SafeString
+    narrow: SafeString
+    cap: str
+    law: str
+    diary: str
+    answer: str
+    paper: str
+    other_units: str
+
+
+def as_shown(entry: Any, shop: Any, system: str) -> Shown:
+    held = doors.found(diary(entry.visit_id))
+    quote = quote_of.gathered(held, entry, shop, system)
+    block = next(b for b in held.blocks if b.entry.pk == entry.pk)
+    drawn = drag_charts.worth_drawing(block.part.options.all())
+    wide, narrow = _drawings(held, entry, system)
+    return Shown(
+        quote=quote,
+        entry=entry,
+        strike=block.strike,
+        words=entry.words,
+        is_extra=block.part.extends_id is not None,
+        deposit_minor=block.part.deposit_asked_minor,
+        offers=tuple(_offers(quote, block.part, held, drawn, system)),
+        found=tuple((it.what, figure_shown(it.value, system), it.conditions) for it in quote.found),
+        beside=side_by_side(quote),
+        emptying=_emptying(held, drawn, system),
+        wide=wide,
+        narrow=narrow,
+        cap=cap_sentence(quote),
+        law=law_sentence(quote),
+        diary=doors.way_to("diary:diary", held.visit.tag),
+        answer=doors.way_to("diary:write", held.visit.tag, "answer"),
+        paper=doors.way_to("paper:quote", entry.pk),
+        other_units="imperial" if system == "metric" else "metric",
+    )
+
+
+def _offers(
+    quote: Quote, part: Any, held: Diary, drawn: list[tuple[Any, Any]], system: str
+) -> list[OfferShown]:
+    sheet = pictures.sheet_of(held.visit)
+    charts = {option.pk: drag_charts.by_turns(kept, sheet, system) for option, kept in drawn if sheet}
+    found = []
+    for option, offer in zip(part.options.all(), quote.offers, strict=True):
+        promises = tuple((it.what, figure_shown(it.value, system), it.conditions) for it in offer.promises)
+        found.append(OfferShown(offer, promises, charts.get(option.pk), f"turns-{option.position}"))
+    return found
+
+
+def _emptying(held: Diary, drawn: list[tuple[Any, Any]], system: str) -> Chart | None:
+    """One chart of the emptying spool is enough: it has the same shape for every option."""
+    sheet = pictures.sheet_of(held.visit)
+    return drag_charts.by_fill(drawn[-1][1], sheet, system) if sheet and drawn else None
+
+
+def _drawings(held: Diary, entry: Any, system: str) -> tuple[SafeString, SafeString]:
+    """The section twice, for a desk and for a phone; the style sheet shows one of them."""
+    sheet = pictures.sheet_of(held.visit)
+    if sheet is None:
+        return mark_safe(""), mark_safe("")
+    rings = pictures.ringed(sheet, [block for block in held.blocks if block.entry.seq < entry.seq])
+    # The drawing is made by papers, which escapes every word that somebody typed.
+    wide, narrow = (
+        mark_safe(section_drawing.draw(sheet, arrangement=way, findings=rings, system=system, link=None))
+        for way in ("wide", "narrow")
+    )
+    return wide, narrow
