@@ -156,7 +156,7 @@ def _stray(
 ) -> NDArray[np.bool_]:
     """Ticks far from their neighbours; one that draws the fit to itself is judged as if it were left out."""
     lonely = residual - neighbourhood(residual)
-    columns = weight[:, None] * _jacobian(time, values)
+    columns = weight[:, None] * jacobian(time, values)
     columns = columns / np.maximum(np.linalg.norm(columns[used], axis=0), 1e-300)
     inverse = np.linalg.pinv(columns[used].T @ columns[used], rcond=1e-14, hermitian=True)
     apart = np.clip(1.0 - np.einsum("ij,jk,ik->i", columns, inverse, columns), 0.05, 1.0)
@@ -216,8 +216,30 @@ def _bounded(columns: Array, wanted: Array, lowest: Array, free: tuple[bool, ...
     return out
 
 
-def _jacobian(time: Array, values: Array) -> Array:
-    """Change of the angle with each value, by small steps away from the bounds."""
+def jacobian(time: Array, values: Array) -> Array:
+    """Change of the angle with each value, by small steps away from the bounds.
+
+    Parameters
+    ----------
+    time : array
+        Times since the first tick [s], zero or more, shape (n,).
+    values : array
+        As for `angle_at` [rad, rad/s, and drag per unit inertia], shape (5,).
+
+    Returns
+    -------
+    array
+        Change of the angle per change of each value [rad over the unit of the value], shape (n, 5).
+
+    Source
+    ------
+    Forward differences.
+
+    Examples
+    --------
+    >>> np.round(jacobian(np.array([5.0]), np.array([0.0, 100.0, 10.0, 0.0, 0.0]))[0, :3], 2).tolist()
+    [1.0, 5.0, -12.5]
+    """
     base = angle_at(time, values)
     span = max(float(time[-1]), 1e-9)
     steps = 1e-6 * np.array([1.0, values[1], values[1] / span, 1.0 / span, 1.0 / (span * values[1])])
@@ -235,7 +257,7 @@ def _solve(
     best = _cost(time, angle, weight, values)
     for _ in range(_STEPS):
         wanted = weight * (angle - angle_at(time, values))
-        columns = weight[:, None] * _jacobian(time, values)
+        columns = weight[:, None] * jacobian(time, values)
         step = _bounded(columns, wanted, least - values, (True, True, *free))
         values, cost = _halved(time, angle, weight, values, least, step, best)
         done = best - cost <= 1e-10 * best
@@ -278,9 +300,9 @@ def _spread(residual: Array, used: NDArray[np.bool_], speed: Array) -> Array:
 
 
 def _covariance(time: Array, weight: Array, values: Array, residual: Array) -> Array:
-    jacobian = weight[:, None] * _jacobian(time, values)
-    scale = np.maximum(np.linalg.norm(jacobian, axis=0), 1e-300)
-    inverse = np.linalg.pinv((jacobian / scale).T @ (jacobian / scale), rcond=1e-14, hermitian=True)
+    columns = weight[:, None] * jacobian(time, values)
+    scale = np.maximum(np.linalg.norm(columns, axis=0), 1e-300)
+    inverse = np.linalg.pinv((columns / scale).T @ (columns / scale), rcond=1e-14, hermitian=True)
     unit = weight * residual
     variance = float(np.sum(unit**2)) / max(len(time) - len(_NAMES), 1)
     together = scatter.correlation_samples(unit)

@@ -23,6 +23,7 @@ _DOUBT_AFTER, _LOST_AFTER = 3, 8
 _DOUBTED = 3
 _UNHEARD = 0.02
 _SHORT_BASE, _LONG_BASE = 10, 60
+_SILENCE, _LOOK_AHEAD, _EVEN, _MUCH_SLOWER = 6.0, 9, 0.03, 0.4
 _MAY_BE_LONELY, _LONELY = 5, 2
 _LEAST_NOISE, _FIRST_NOISE = 0.003, 0.008
 
@@ -106,13 +107,15 @@ class _Count:
     """Ticks kept so far, their turn numbers, how far off each was, and what each adds to the count's worth.
 
     A tick that was foretold to within a slack s would be there by chance with probability 2 s, so keeping it
-    is worth -log(2 s); a turn that was not heard costs a little.
+    is worth -log(2 s); a turn that was not heard costs a little. Ticks before `base` foretell nothing: a long
+    silence parts them from the others.
     """
 
     kept: list[int]
     turns: list[int]
     off: list[float]
     worths: list[float]
+    base: int = 0
 
     @property
     def worth(self) -> float:
@@ -121,7 +124,7 @@ class _Count:
     def explains(self, heard: int) -> bool:
         """Whether nearly every tick is in its place and the count was never lost: no other one is tried."""
         unheard = self.turns[-1] - self.turns[0] + 1 - len(self.turns)
-        kept = len(self.kept) > 0.8 * heard and unheard < 0.5 * heard
+        kept = len(self.kept) > 0.85 * heard and unheard < 0.1 * heard
         return kept and min(self.worths, default=0.0) > 0
 
     def keep(self, tick: int, turn: int, off: float, slack: float) -> None:
@@ -132,11 +135,15 @@ class _Count:
 
     def without(self, last: int) -> _Count:
         """The same count before its last ticks."""
-        return _Count(self.kept[:-last], self.turns[:-last], self.off[:-last], self.worths[:-last])
+        cut = slice(0, -last)
+        fewer = _Count(self.kept[cut], self.turns[cut], self.off[cut], self.worths[cut])
+        fewer.base = self.base if self.base + 3 <= len(fewer.kept) else 0
+        return fewer
 
     def take(self, times: Times, tick: int) -> bool:
         """Keep this tick if it falls on a turn, or let it stand for the last one; False for a stranger."""
-        foretold, slack = _foretell(times, self.kept, self.turns, float(times[tick]))
+        kept, turns = self.kept[self.base :], self.turns[self.base :]
+        foretold, slack = _foretell(times, kept, turns, float(times[tick]))
         turn = round(foretold)
         off = abs(foretold - turn)
         if turn > self.turns[-1] and off < slack:
@@ -198,6 +205,8 @@ def _follow(times: Times, *, relock: bool) -> _Count:
     count = _Count([0, 1, 2], [0, 1, 2], [0.0, 0.0, 0.0], [])
     lost = 0
     for i in range(3, len(times)):
+        if i <= count.kept[-1] or (relock and _resume(times, count, i)):
+            continue
         lost = 0 if count.take(times, i) else lost + 1
         if lost == _DOUBT_AFTER or (lost and i == len(times) - 1):
             count, lost = _think_again(times, count, i, lost)
@@ -206,6 +215,45 @@ def _follow(times: Times, *, relock: bool) -> _Count:
                 break
             lost = 0
     return count
+
+
+def _resume(times: Times, count: _Count, i: int) -> bool:
+    """After a long silence: begin anew with three even ticks; the speeds beside it tell how long it was."""
+    gap = float(times[i] - times[count.kept[-1]])
+    rate = _rate(times, count)
+    usual = float(np.max(np.diff(times[count.kept[count.base :][-_SHORT_BASE:]]), initial=0.0))
+    if gap * rate < _SILENCE or gap < _SILENCE / 2 * usual:
+        return False
+    steps = np.maximum(np.diff(times[i : i + _LOOK_AHEAD]), 1e-12)
+    growth = np.log(steps[1:] / steps[:-1])
+    even = np.flatnonzero((growth > -_EVEN) & (growth < _SLOWING))
+    if not len(even):
+        return False
+    first, step = i + int(even[0]), float(steps[even[0]])
+    unheard = max(1, round(step * _rate_then(times, count, float(times[first]), step, rate)))
+    slower = unheard / step
+    if not _MUCH_SLOWER < slower / rate < 1.1:
+        return False
+    gap = float(times[first] - times[count.kept[-1]])
+    turn = count.turns[-1] + max(1, round(gap * 0.5 * (rate + slower)))
+    count.base = len(count.kept)
+    for later in range(3):
+        count.keep(first + later, turn + later * unheard, 0.5, 0.5)
+    return True
+
+
+def _rate_then(times: Times, count: _Count, at: float, step: float, rate: float) -> float:
+    """Turns a second that the ticks before a silence foretell for after it."""
+    kept, turns = count.kept[count.base :], count.turns[count.base :]
+    begin, end = (_foretell(times, kept, turns, moment)[0] for moment in (at, at + step))
+    return min(max((end - begin) / step, _MUCH_SLOWER * rate), rate)
+
+
+def _rate(times: Times, count: _Count) -> float:
+    """Turns a second over the last kept ticks."""
+    few = min(5, len(count.kept) - count.base)
+    took = float(times[count.kept[-1]] - times[count.kept[-few]])
+    return (count.turns[-1] - count.turns[-few]) / max(took, 1e-12)
 
 
 def _think_again(times: Times, count: _Count, i: int, lost: int) -> tuple[_Count, int]:

@@ -13,6 +13,7 @@ from spoolwright.bench.budget import Contribution
 from spoolwright.bench.coast_fit import TURN, CoastFit
 from spoolwright.bench.mending import FEWEST, Mended
 from spoolwright.bench.recount import recount
+from spoolwright.bench.silences import dense, settle
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.mechanics import coastdown
@@ -173,6 +174,8 @@ def _count_again(mended: Mended, first: int) -> tuple[Array, NDArray[np.int64], 
     start = mended.times[first]
     time, turns = mended.times[first:] - start, mended.turns[first:] - mended.turns[first]
     heard = mended.heard[mended.heard >= start] - start
+    sure = dense(turns)
+    time, turns = time[:sure], settle(time[:sure], turns[:sure])
     found = coast_fit.fit(time, turns)
     for _ in range(_COUNTS if len(heard) else 0):
         now, number = recount(heard, time, turns, found)

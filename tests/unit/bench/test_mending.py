@@ -30,6 +30,14 @@ def test_missing_ticks_are_counted_in(gap: int) -> None:
     assert found.turns[-1] == 80
 
 
+def test_after_a_long_silence_the_count_begins_anew_at_the_speed_found_there() -> None:
+    ticks = slowing(400, growth=0.006)
+    found = mend(np.delete(ticks, range(250, 340)))
+    later = found.turns[found.times > ticks[339]]
+    assert np.diff(later).tolist() == [1] * 60
+    assert abs(int(found.turns[-1]) - 400) <= 6
+
+
 @pytest.mark.parametrize("part", [0.05, 0.2, 0.4])
 def test_doubled_ticks_are_dropped(part: float) -> None:
     ticks = slowing(60)

@@ -104,6 +104,19 @@ def test_a_spool_without_constant_drag_keeps_its_law_and_a_guess_of_its_stop(
     assert np.isfinite(found.stop_time.value)
 
 
+@pytest.mark.parametrize("seed", range(5))
+def test_a_long_silence_and_a_few_lost_ticks_at_the_end_leave_the_law_as_it_was(seed: int) -> None:
+    rng = np.random.default_rng(seed)
+    first = int(rng.integers(40, 150))
+    heard = np.r_[0:first, first + int(rng.integers(20, 60)) : 260, 268, 275, 287, 293]
+    at = coastdown.time_at_angle(TURN * heard, 100.0, 1.0, 1.0, 0.02, 5e-5)
+    found = spin_down.fit(mend(np.asarray(at) + rng.normal(0.0, 5e-5, len(heard))))
+    assert found.stop_time.value == pytest.approx(
+        float(coastdown.stop_time(100.0, 1.0, 1.0, 0.02, 5e-5)), rel=0.01
+    )
+    assert found.ticks_used == len(heard)
+
+
 def test_the_count_of_mended_ticks_is_that_of_the_faults_put_in() -> None:
     signal = spin_recording(SpinShape(missed=0.05, doubled=0.05), seed=8)
     found = spin_down.fit(mend(signal.ticks))
