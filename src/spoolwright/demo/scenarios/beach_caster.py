@@ -109,8 +109,8 @@ def _work(stay: Stay, day: date) -> Iterator[datetime]:
     stay.proved()
     yield at(later, "16:20")
     stay.said(
-        "Varg was in town and threw it off the mole: by his own tape a mean of 127 m, 118 before, 7.6 % more. "
-        "His measurement, not ours. He goes on by bus, so it follows by post."
+        "Varg was in town and threw it off the mole: by his own tape a mean of 127 m, 118 before, 7.6 % "
+        "more. His measurement, not ours. He goes on by bus, so it follows by post."
     )
 
 
@@ -126,5 +126,6 @@ def _lost(stay: Stay, day: date) -> Iterator[datetime]:
     yield at(open_day(day + timedelta(days=10)), "09:30")
     stay.said(
         "Not arrived, and no scan since the counter. Worth 3,200, work 1,150, parts 360, post 149: 4,859, "
-        f"insured for 5,000. The carrier takes claims from {opens.day} {opens:%B} to {closes.day} {closes:%B}."
+        f"insured for 5,000. The carrier takes claims from {opens.day} {opens:%B} on, and none after "
+        f"{closes.day} {closes:%B}."
     )

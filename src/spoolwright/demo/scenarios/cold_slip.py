@@ -30,7 +30,10 @@ REELS = ("Lumvik 2500", "Lumvik 4000", "Lumvik 4000", "Ostrell F30", "Lumvik 250
 BACK_AFTER = timedelta(days=19)
 WORKS = ("strip-and-wash", "regrease-gears", "set-and-prove", "dress-drag")
 COLD, WARM_TRY = {"anti_reverse_cold": True}, {"anti_reverse_cold": False}
-OUR_COST = "Cost to us: 35 minutes, 350, and post there and back, 258: 608 kr. Cause: lubricant choice, our assembly."
+OUR_COST = (
+    "Cost to us: 35 minutes, 350, and post there and back, 258: 608 kr. "
+    "Cause: lubricant choice, our assembly."
+)
 PROMISE = OfferedPromise(
     "start_up_ratio",
     "ratio",

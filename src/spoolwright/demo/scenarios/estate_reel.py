@@ -15,8 +15,8 @@ from spoolwright.shop.acts.receive_parcel import ArrivingReel, Counted, Envelope
 SUMS = (
     "Restored: parts 310, 70 minutes 700, asked 400: 1,410 against 1,500 when sold, 90 left. "
     "Stripped: parts 180, 220, 150, 120, 90 and 60 are 820, less a tenth 738, less 45 minutes 288; at 400 "
-    "that loses 112, so 288 is the most for stripping. In a quiet month an hour is worth 200 here, not 600: then "
-    "restoring leaves 557."
+    "that loses 112, so 288 is the most for stripping. In a quiet month an hour is worth 200 here, "
+    "not 600: then restoring leaves 557."
 )
 
 

@@ -88,8 +88,8 @@ def _silence(stay: Stay, done: date) -> Iterator[datetime]:
     sale = months_later(day, MONTHS_AFTER)
     stay.said(
         "Registered letter RR 4471 0925, to the address of the guest house: 1,190.00 kr are due, and the "
-        "reel will be sold if it is not redeemed. Work done, bill due, letter sent: by the profile we keep, not "
-        f"before {sale.day} {sale:%B %Y} (an example of one country's law; ask before selling)."
+        "reel will be sold if it is not redeemed. Work done, bill due, letter sent: by the profile we keep, "
+        f"not before {sale.day} {sale:%B %Y} (an example of one country's law; ask before selling)."
     )
 
 
