@@ -24,6 +24,9 @@ SLOWEST_SPEED, FASTEST_SPEED = 1.0, 600.0
 WORST_FIT = 0.05
 """Residual speed over first speed above which the ticks are no coast-down."""
 
+LEAST_HEARD = 0.25
+"""Share of good ticks among good, stray and missing ones below which a count is not believed."""
+
 _STILL_FASTEST = 0.98
 _EDGE = 1.1
 _COUNTS = 3
@@ -89,7 +92,8 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     Raises
     ------
     Unreadable
-        Speeds that no spool has, too few ticks after the fastest moment, ticks that no drag explains.
+        Speeds that no spool has, too few ticks after the fastest moment, ticks that no drag explains,
+        turns of which most were not heard.
     ValueError
         An inertia or a number of marks that is not above zero.
 
@@ -127,6 +131,9 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     if rms > WORST_FIT:
         reason = f"no drag explains these ticks: the speed is off by {rms:.0%} of the first speed"
         raise Unreadable(reason, "", "one tick a turn from a spool that slows down by itself")
+    used = int(np.count_nonzero(found.used))
+    faults = _faults(mended, start, time[found.used], turns[found.used])
+    _check_heard(used, faults)
     rows = tuple(_rows(found, inertia))
     scale, names = (1.0, _PER_INERTIA) if inertia is None else (inertia.value, _TORQUES)
     constant, viscous, quadratic = (
@@ -139,8 +146,8 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
         viscous,
         quadratic,
         stop_time=_stop_time(found),
-        ticks_used=int(np.count_nonzero(found.used)),
-        ticks_mended=_faults(mended, start, time[found.used], turns[found.used]),
+        ticks_used=used,
+        ticks_mended=faults,
         relative_rms=rms,
         start=start,
         time=middle,
@@ -193,6 +200,13 @@ def _faults(mended: Mended, start: float, time: Array, turns: NDArray[np.int64])
         return mended.mended
     heard = np.count_nonzero((mended.heard >= start + time[0]) & (mended.heard <= start + time[-1]))
     return int(heard - len(time)) + int(turns[-1] - turns[0]) + 1 - len(time)
+
+
+def _check_heard(used: int, faults: int) -> None:
+    """Where most ticks are strays or unheard, a count that looks even may be chance."""
+    if used < LEAST_HEARD * (used + faults):
+        reason = f"only {used} ticks fall on turns, beside {faults} that are strays or missing"
+        raise Unreadable(reason, "", f"a recording in which {LEAST_HEARD:.0%} of the turns or more are heard")
 
 
 def _best(time: Array, turns: NDArray[np.int64], full: CoastFit) -> tuple[CoastFit, tuple[str, ...]]:

@@ -142,6 +142,13 @@ def test_what_no_spool_does_is_refused(ticks: Mended, words: str) -> None:
         spin_down.fit(ticks)
 
 
+def test_a_count_of_which_most_is_missing_is_not_believed() -> None:
+    every_fifth = counted(100.0, 0.1, turns=400)
+    heard = slice(None, None, 5)
+    with pytest.raises(Unreadable, match="nly 80 ticks fall on turns"):
+        spin_down.fit(Mended(every_fifth.times[heard], every_fifth.turns[heard], 0, 320))
+
+
 def test_ticks_that_no_drag_explains_are_refused() -> None:
     swinging = counted(100.0, 2.0)
     wild = replace(swinging, times=swinging.times + 0.02 * np.sin(np.arange(120) / 3.0))
