@@ -21,7 +21,7 @@ def test_a_reel_at_home_and_one_that_never_came(settings: Any, tmp_path: Any) ->
     add_reel(hand=bench_hand(), customer=owner, reel=NewReel("Pellmar 70"))
     never, home = reels_of(owner)
     assert (never.reel.described, never.visits, never.there) == ("Pellmar 70", [], "")
-    assert [(visit.tag, diary) for visit, diary in home.visits] == [(gone.tag, f"/diary/{gone.tag}/")]
+    assert [(visit.tag, diary) for visit, diary, _ in home.visits] == [(gone.tag, f"/diary/{gone.tag}/")]
     assert (home.there, home.marks, home.passport) == ("", "5801", f"/reels/{gone.reel_id}/")
 
 

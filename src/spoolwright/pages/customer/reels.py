@@ -13,12 +13,12 @@ from spoolwright.shop.questions import customers
 
 @dataclass(frozen=True)
 class OwnReel:
-    """One reel with its visits, newest first, each with the way to its diary."""
+    """One reel with its visits, newest first, each with the way to its diary and its days."""
 
     reel: Any
     passport: str
     marks: str
-    visits: Sequence[tuple[Any, str]]
+    visits: Sequence[tuple[Any, str, str]]
     there: str
 
 
@@ -33,6 +33,6 @@ def own(reel: Any) -> OwnReel:
         reel=reel,
         passport=doors.way_to("passport:passport", reel.pk),
         marks="; ".join(mark.words for mark in reel.marks.all()),
-        visits=[(visit, doors.way_to("diary:diary", visit.tag)) for visit in visits],
+        visits=[(one, doors.way_to("diary:diary", one.tag), places.days_here(one)) for one in visits],
         there=places.there(here.place) if here else "",
     )

@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Any
 
 from spoolwright.pages import doors
+from spoolwright.pages.words import places
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.passport import Passport, VisitInPassport
 
@@ -25,6 +26,10 @@ class Stay:
     done: Sequence[str] = ()
     proved: Sequence[Any] = ()
     worked_on: datetime | None = None
+
+    @property
+    def days(self) -> str:
+        return places.days_here(self.visit)
 
 
 @dataclass

@@ -1,6 +1,10 @@
-"""The places of the bench as they are said in a sentence, and what is said of one that is empty."""
+"""The places of the bench in words: where a reel lies, what is said of an empty place, when one was here."""
 
 from __future__ import annotations
+
+from typing import Any
+
+from spoolwright.pages.words import when
 
 THERE = {
     "mat": "on the mat",
@@ -35,3 +39,12 @@ def there(place: str) -> str:
 def empty(place: str) -> str:
     """ "The mat is clear.": the quiet line of a place where nothing lies."""
     return EMPTY[place]
+
+
+def days_here(visit: Any) -> str:
+    """ "3 June to 9 June", "3 June" for a visit of one day, "since 3 June" for one that is not over."""
+    came = when.plain_day(when.local_day(visit.arrived_at))
+    if visit.sent_home_at is None:
+        return f"since {came}"
+    went = when.plain_day(when.local_day(visit.sent_home_at))
+    return came if went == came else f"{came} to {went}"
