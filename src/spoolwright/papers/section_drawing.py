@@ -258,7 +258,8 @@ class _Sheet:
             for line, base in zip(it.name.lines, zone.baselines(it), strict=True)
         )
         key = it.name.key
-        inside = f'<g class="leader-to" data-part="{key}" aria-hidden="true">{leader}{dot}{words}</g>'
+        of = f'data-part="{key}" data-finding="yes"' if finding else f'data-part="{key}"'
+        inside = f'<g class="leader-to" {of} aria-hidden="true">{leader}{dot}{words}</g>'
         if self.link is None:
             return inside
         # A name can be touched as its part can; the keyboard stops at the part alone.

@@ -177,7 +177,8 @@ def _name(part: Part, view: View, zone: Zone, said: dict[str, str], width: float
     mark = view.point(part.mark)
     if part.key not in said:
         return Name(part.key, wrapped(part.name, zone.size, width), mark, mark[0])
-    lines = wrapped(f"{part.name or part.title}: {said[part.key]}", zone.size, min(width, 15 * zone.size))
+    title = part.name or part.title[:1].lower() + part.title[1:]
+    lines = wrapped(f"{title}: {said[part.key]}", zone.size, min(width, 15 * zone.size))
     start = (mark[0], mark[1] + zone.direction * _ring(part, view)[1])
     return Name(part.key, lines, start, mark[0], finding=True)
 
