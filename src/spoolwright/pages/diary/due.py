@@ -16,7 +16,7 @@ from spoolwright.pages.diary.ask.spin import SpinForm
 from spoolwright.pages.diary.ask.typed_reading import TypedReadingForm
 from spoolwright.pages.diary.ask.work import WorkForm
 from spoolwright.pages.diary.desk import Desk
-from spoolwright.pages.diary.told import promises
+from spoolwright.pages.words import promised
 from spoolwright.sheets import reading_kinds
 from spoolwright.shop.questions import readings
 from spoolwright.shop.questions.readings import ToProve
@@ -84,8 +84,8 @@ def _proof(desk: Desk) -> Due:
     if form is None:
         return Due(None, way)
     _same_conditions(form, missing)
-    words = promises.in_words(missing.promise, desk.system)
-    return Due(form, promised=f"Promised: {promises.title(missing.promise).lower()} {words}.")
+    words = promised.in_words(missing.promise, desk.system)
+    return Due(form, promised=f"Promised: {promised.title(missing.promise).lower()} {words}.")
 
 
 def _asked_by(missing: ToProve) -> str:

@@ -25,6 +25,7 @@ def facts(desk: Desk) -> dict[str, Any]:
         "there": places.there(visit.place) if visit.is_open else "",
         "waiting": desk.diary.waiting,
         "do_not_turn": DO_NOT_TURN if desk.diary.must_not_be_turned and visit.is_open else "",
+        "customers_page": ways.to_customer(reel.customer.pk),
         "passport": ways.to_passport(reel.pk),
         "sheet": ways.to_sheet(version.sheet.slug) if version else "",
         "bag_tag": ways.to_paper("bag_tag", visit.tag),

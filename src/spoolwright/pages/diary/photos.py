@@ -11,7 +11,7 @@ SHOWN = ("image/jpeg", "image/png", "image/webp", "image/gif")
 """Kinds that a browser is given to show; everything else is only handed over as a file."""
 
 FORMATS = ("JPEG", "PNG", "WEBP", "GIF")
-MOST_DOTS = 120_000_000
+MOST_DOTS = 80_000_000
 """Dots of a picture: more than any camera on a bench, less than would fill the memory."""
 
 SMALL = (640, 480)

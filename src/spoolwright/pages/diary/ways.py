@@ -25,6 +25,10 @@ def to_passport(reel_id: int) -> str:
     return doors.way_to("passport:passport", reel_id)
 
 
+def to_customer(number: int) -> str:
+    return doors.way_to("customer:customer", number)
+
+
 def to_sheet(slug: str) -> str:
     return doors.way_to("reel_sheet:sheet", slug)
 

@@ -66,16 +66,35 @@ class SignalForm(InkForm):
 
     @cached_property
     def questions(self) -> tuple[Question, ...]:
-        """What the file does not say by itself, asked exactly."""
-        if not (self.is_bound and self.file.last):
-            return ()
+        """What the file does not say by itself, asked exactly; one answer may raise the next question."""
+        found: dict[str, Question] = {}
+        answered: dict[str, Any] = {}
+        while self.is_bound and self.file.last:
+            new = self._asks(answered)
+            typed = {question.key: self._typed_answer(question) for question in new}
+            if not new or found.keys() & typed.keys():
+                break
+            found |= {question.key: question for question in new}
+            answered |= typed
+            if None in typed.values():
+                break
+        return tuple(found.values())
+
+    def _asks(self, answered: Mapping[str, Any]) -> tuple[Question, ...]:
         try:
-            self.read_signal(self.data_of_file(), self.name, {})
+            self.read_signal(self.data_of_file(), self.name, answered)
         except NeedsAnswer as needed:
             return needed.questions
         except Unreadable:
             return ()
         return ()
+
+    def _typed_answer(self, question: Question) -> Any:
+        """What was typed for a question, as far as it can be read at all."""
+        try:
+            return answer_field(question).clean(self.data.get(question.key)) or None
+        except forms.ValidationError:
+            return None
 
     def lay_out(self) -> None:
         # Only a place for its faults: the file itself is put away by kept_files.
@@ -140,7 +159,7 @@ class RateField(forms.CharField):
 
     def __init__(self, **kwargs: Any) -> None:
         box = forms.TextInput({"inputmode": "decimal", "autocomplete": "off"})
-        super().__init__(widget=box, max_length=40, **kwargs)
+        super().__init__(widget=box, **kwargs)
 
     def to_python(self, value: Any) -> Any:
         text = super().to_python(value)

@@ -7,10 +7,8 @@ import math
 from spoolwright import quantities
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.pages.words import shown
+from spoolwright.pages.words.promised import IN_PERCENT
 from spoolwright.sheets.reading_kinds import ReadingKind
-
-IN_PERCENT = ("judder", "drift")
-"""Shares that the bench says as percentages."""
 
 VERDICTS = {
     "good": "inside what is good",

@@ -7,8 +7,7 @@ from typing import Any
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.pages.diary import ways
-from spoolwright.pages.diary.told import promises
-from spoolwright.pages.words import shown
+from spoolwright.pages.words import promised, shown
 from spoolwright.shop.questions.blocks import Block
 
 
@@ -41,8 +40,8 @@ def _row(row: Any, system: str) -> Row:
     before = _measured(row.before) if row.before else None
     was = shown.quantity(before.value, before.dimension, system, before.expanded) if before else ""
     return Row(
-        what=promises.title(row.promise),
-        promised=promises.in_words(row.promise, system),
+        what=promised.title(row.promise),
+        promised=promised.in_words(row.promise, system),
         measured=value,
         spread=spread,
         before=was,

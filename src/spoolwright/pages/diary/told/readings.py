@@ -8,8 +8,9 @@ from typing import Any
 
 from spoolwright.bench.torque import pull_torque
 from spoolwright.bench.uncertainty import Measured
-from spoolwright.pages.diary.told import conditions, held_by, limits
-from spoolwright.pages.words import shown
+from spoolwright.pages.diary.told import held_by, limits
+from spoolwright.pages.words import conditions, shown
+from spoolwright.pages.words.promised import IN_PERCENT
 from spoolwright.sheets import reading_kinds
 from spoolwright.sheets.reading_kinds import ReadingKind
 
@@ -67,7 +68,7 @@ def told(
     way: str = "typed",
 ) -> Told:
     """The lines of one reading; the conditions stand at the first and are the same for the others."""
-    apart = {*limits.IN_PERCENT, *held_by.KINDS} if len(results) > 1 else set()
+    apart = {*IN_PERCENT, *held_by.KINDS} if len(results) > 1 else set()
     own = [result for result in results if result.kind not in apart]
     words = conditions.in_words(given, system)
     same = SAME.get(way, "same conditions")
@@ -75,7 +76,7 @@ def told(
         _line(result, words if not k else same if words else "", given, tags, system)
         for k, result in enumerate(own)
     ]
-    shares = [_share(r, tags, system) for r in results if r.kind in apart and r.kind in limits.IN_PERCENT]
+    shares = [_share(r, tags, system) for r in results if r.kind in apart and r.kind in IN_PERCENT]
     held = held_by.in_words({result.kind: result.measured for result in results}, system)
     return Told(tuple(lines), (*shares, *held))
 
