@@ -27,6 +27,9 @@ WORST_FIT = 0.05
 LEAST_HEARD = 0.25
 """Share of good ticks among good, stray and missing ones below which a count is not believed."""
 
+LEAST_LOSS = 0.005
+"""Share of the first speed that must be lost for a drag to be seen at all."""
+
 _STILL_FASTEST = 0.98
 _EDGE = 1.1
 _COUNTS = 3
@@ -93,7 +96,7 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     ------
     Unreadable
         Speeds that no spool has, too few ticks after the fastest moment, ticks that no drag explains,
-        turns of which most were not heard.
+        turns of which most were not heard, a spool that does not slow down.
     ValueError
         An inertia or a number of marks that is not above zero.
 
@@ -131,6 +134,7 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     if rms > WORST_FIT:
         reason = f"no drag explains these ticks: the speed is off by {rms:.0%} of the first speed"
         raise Unreadable(reason, "", "one tick a turn from a spool that slows down by itself")
+    _check_slowing(time, found)
     used = int(np.count_nonzero(found.used))
     faults = _faults(mended, start, time[found.used], turns[found.used])
     _check_heard(used, faults)
@@ -200,6 +204,14 @@ def _faults(mended: Mended, start: float, time: Array, turns: NDArray[np.int64])
         return mended.mended
     heard = np.count_nonzero((mended.heard >= start + time[0]) & (mended.heard <= start + time[-1]))
     return int(heard - len(time)) + int(turns[-1] - turns[0]) + 1 - len(time)
+
+
+def _check_slowing(time: Array, found: CoastFit) -> None:
+    """A spool that is driven, or was heard for a moment only, says nothing about its drag."""
+    last = float(coast_fit.speed_at(time[-1:], found.values)[0]) / float(found.values[1])
+    if last > 1 - LEAST_LOSS:
+        reason = f"the spool hardly slows down: {last:.1%} of the first speed is left at the end"
+        raise Unreadable(reason, "", "a recording that goes on while the spool slows down by itself")
 
 
 def _check_heard(used: int, faults: int) -> None:

@@ -83,7 +83,7 @@ def _named(table: Table, asked: str) -> Column:
 
 def _tick_column(table: Table) -> Column:
     found = columns(table)
-    if any(column.force_unit for column in found):
+    if any(column.force_unit and not _counts(table, column) for column in found):
         raise Unreadable(
             "this is a pull trace: it has a column of force", table.name, f"{_ACCEPTED}; see pull"
         )

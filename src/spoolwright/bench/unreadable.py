@@ -18,8 +18,12 @@ class Unreadable(ValueError):
     def words(self) -> str:
         """One or two sentences for the person at the bench."""
         begin = f"{self.where}: {self.reason}" if self.where else self.reason[:1].upper() + self.reason[1:]
-        sentence = begin if begin.endswith("?") else f"{begin}."
-        return f"{sentence} Accepted: {self.accepted}." if self.accepted else sentence
+        sentence = _ended(begin)
+        return f"{sentence} Accepted: {_ended(self.accepted)}" if self.accepted else sentence
+
+
+def _ended(sentence: str) -> str:
+    return sentence if sentence.endswith("?") else f"{sentence}."
 
 
 @dataclass(frozen=True)

@@ -142,6 +142,13 @@ def test_what_no_spool_does_is_refused(ticks: Mended, words: str) -> None:
         spin_down.fit(ticks)
 
 
+@pytest.mark.parametrize("noise", [0.0, 1e-4])
+def test_a_spool_that_turns_on_evenly_says_nothing_about_its_drag(noise: float) -> None:
+    ticks = 0.2 * np.arange(100) + np.random.default_rng(1).normal(0.0, noise, 100)
+    with pytest.raises(Unreadable, match="hardly slows down"):
+        spin_down.fit(mend(ticks))
+
+
 def test_a_count_of_which_most_is_missing_is_not_believed() -> None:
     every_fifth = counted(100.0, 0.1, turns=400)
     heard = slice(None, None, 5)

@@ -47,6 +47,11 @@ def test_a_decimal_comma_and_a_column_that_counts() -> None:
     np.testing.assert_allclose(read_csv(text.encode()), TICKS, atol=1e-4)
 
 
+def test_a_column_n_that_counts_is_no_force() -> None:
+    text = "n,time_s\n" + "".join(f"{i},{t:.6f}\n" for i, t in enumerate(TICKS))
+    np.testing.assert_allclose(read_csv(text.encode()), TICKS, atol=1e-6)
+
+
 def test_the_same_moment_twice_is_one_tick() -> None:
     assert len(read_csv(("0.000000\n" * 3 + rows()).encode())) == len(TICKS) + 1
 

@@ -23,3 +23,7 @@ def test_a_question_names_every_answer_that_is_needed() -> None:
 def test_a_question_is_a_refusal_too() -> None:
     assert issubclass(NeedsAnswer, Unreadable)
     assert issubclass(Unreadable, ValueError)
+
+
+def test_a_question_keeps_its_mark() -> None:
+    assert Unreadable("it is too fast", "", "1 to 600 rad/s; one tick a turn?").words.endswith("a turn?")
