@@ -11,8 +11,8 @@ from spoolwright.judgement import drag_train
 from spoolwright.judgement.drag_train import LIMITS
 from spoolwright.judgement.prediction import Predicted, Prediction
 from spoolwright.pages import doors
-from spoolwright.pages.gathered import drag_charts, pictures
-from spoolwright.pages.reel_sheet import expected, known, known_of_spool
+from spoolwright.pages.gathered import pictures
+from spoolwright.pages.reel_sheet import expected, known, known_of_spool, pull_charts
 from spoolwright.pages.reel_sheet.asked_pull import LineForm, TargetForm
 from spoolwright.pages.reel_sheet.expected import Expected
 from spoolwright.pages.reel_sheet.known import KnownPart
@@ -252,11 +252,11 @@ class Leaf:
 
     @cached_property
     def turns_chart(self) -> Chart | None:
-        return drag_charts.by_turns(self.prediction, self.sheet, self.system)
+        return pull_charts.by_turns(self.sheet, self.prediction, expected.thawed(self.taken), self.system)
 
     @cached_property
     def fill_chart(self) -> Chart | None:
-        return drag_charts.by_fill(self.prediction, self.sheet, self.system)
+        return pull_charts.by_fill(self.sheet, self.prediction, expected.thawed(self.taken), self.system)
 
     @cached_property
     def stack(self) -> StackInWords | None:
