@@ -21,7 +21,7 @@ def test_a_visit_tells_what_was_found_done_and_shown(visit: Any) -> None:
     assert told.diary == f"/diary/{visit.tag}/"
     assert [one.part for one in told.found] == ["pawl"]
     assert told.done == ["Strip, wash, regrease", "Fit a pawl"]
-    assert [row.decision for row in told.proved] == ["shown"]
+    assert told.decisions == [("shown", ["Pull with the drag hard on"])]
     assert [line.mass_kg for line in told.weighed] == [0.338]
 
 

@@ -33,6 +33,7 @@ class Life:
     histories: Histories
     watched: Sequence[Watch]
     service: NextService | None
+    mark: SafeString | str
     drawing: SafeString | str
     sheet_address: str
     latest_version: int
@@ -68,6 +69,7 @@ def life_of(found: Passport, system: str) -> Life:
         histories=histories(found, system),
         watched=watched(found, sheet, system),
         service=service(told, found.reel.customer.water),
+        mark=mark(found),
         drawing=drawing(found, sheet, address, system),
         sheet_address=address,
         latest_version=latest.number if latest else 0,
@@ -83,6 +85,13 @@ def service(told: Sequence[Stay], customers_water: str) -> NextService | None:
     if worked is None:
         return None
     return next_service(when.local_day(worked.worked_on), told[0].water or customers_water)
+
+
+def mark(found: Passport) -> SafeString | str:
+    """The latest pull trace, by which the reel is known at a glance."""
+    every = [block for stay in found.visits for block in stay.blocks]
+    picture = pictures.mark_before(every)
+    return mark_safe(picture.svg) if picture else ""
 
 
 def drawing(found: Passport, sheet: ReelSheet | None, address: str, system: str) -> SafeString | str:

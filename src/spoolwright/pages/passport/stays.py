@@ -8,7 +8,7 @@ from datetime import datetime
 from typing import Any
 
 from spoolwright.pages import doors
-from spoolwright.pages.words import places
+from spoolwright.pages.words import places, promised
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.passport import Passport, VisitInPassport
 
@@ -30,6 +30,14 @@ class Stay:
     @property
     def days(self) -> str:
         return places.days_here(self.visit)
+
+    @property
+    def decisions(self) -> list[tuple[str, list[str]]]:
+        """What the last proof showed, what it did not, and what failed: each with the readings by name."""
+        told: dict[str, list[str]] = {}
+        for row in self.proved:
+            told.setdefault(row.decision, []).append(promised.title(row.promise))
+        return list(told.items())
 
 
 @dataclass

@@ -17,7 +17,7 @@ from spoolwright.papers.charts import house_chart as house
 from spoolwright.papers.charts.house_chart import Chart, Scale, Spec
 
 HEIGHT = 130
-ROOM = 0.4
+ROOM = 0.55
 SLOT, BESIDE, END = 0.16, 0.05, 0.13
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "June", "July", "Aug", "Sept", "Oct", "Nov", "Dec")
 FOUND, WORKED = "as found", "after the work"
@@ -55,7 +55,7 @@ class Manner:
     unit: str | None = None
 
     def shown(self, it: Measured) -> str:
-        return quantities.show(it.value, it.dimension, self.system, it.expanded, self.unit)
+        return raised(quantities.show(it.value, it.dimension, self.system, it.expanded, self.unit))
 
     def scale(self, points: Sequence[Then]) -> Scale:
         dimension = points[0].measured.dimension
@@ -66,6 +66,11 @@ class Manner:
 
 
 PLAIN = Manner()
+
+
+def raised(text: str) -> str:
+    """A power where a reader looks for it: "N m s²"."""
+    return text.replace("^2", "²").replace("^3", "³")
 
 
 def reading_history(
@@ -153,7 +158,7 @@ class _Drawing:
     def _value_axis(self) -> Spec:
         low, high = min(self.scale(p.low) for p in self.points), max(self.scale(p.high) for p in self.points)
         room = (high - low) * ROOM or abs(high) * ROOM or 1.0
-        return house.y_axis(self.scale.unit, [low - room, high + room], tickCount=3)
+        return house.y_axis(raised(self.scale.unit), [low - room, high + room], tickCount=3)
 
     def _row(self, point: Then) -> Spec:
         low, value, high = (self.scale(v) for v in (point.low, point.measured.value, point.high))

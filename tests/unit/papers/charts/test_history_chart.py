@@ -82,3 +82,9 @@ def test_the_description_stands_for_the_picture() -> None:
 def test_nothing_read_is_no_history() -> None:
     with pytest.raises(ValueError, match="Running pull"):
         reading_history("Running pull", [])
+
+
+def test_a_power_stands_where_a_reader_looks_for_it() -> None:
+    drag = Then(JUNE, 402, Measured(4e-10, 2e-11, "quadratic_drag"), 0, False)
+    told = reading_history("Drag that grows with the square of speed", [drag])
+    assert told.rows[0][1] == "0.400 nN m s² ± 0.040 nN m s²"
