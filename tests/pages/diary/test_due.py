@@ -51,6 +51,17 @@ def test_the_reading_after_the_work_starts_as_the_one_before_it(torbal: Any) -> 
     assert open_form(torbal, visit).initial["star_turns"] == 2.5
 
 
+def test_what_was_typed_before_the_work_is_asked_for_as_something_to_type(torbal: Any) -> None:
+    visit = walk.arrived(torbal)
+    walk.read(torbal, visit, "pull_full", 5.8 * walk.G, 0.1, "force")
+    walk.answered(torbal, walk.quoted(torbal, visit))
+    walk.worked(torbal, visit)
+    walk.read(torbal, visit, "start_up_ratio", 1.07, 0.01, "ratio")
+    form = open_form(torbal, visit)
+    assert form.kind.id == "pull_full"
+    assert form.initial["radius"] == pytest.approx(0.0235)
+
+
 def test_a_reel_gone_home_asks_for_nothing(torbal: Any) -> None:
     visit = walk.agreed(torbal)
     walk.gone(torbal, visit)

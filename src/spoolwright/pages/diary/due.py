@@ -93,6 +93,8 @@ def _asked_by(missing: ToProve) -> str:
     known = reading_kinds.kinds().get(kind)
     if known is None:
         return "pull"
+    if missing.before and missing.before.reading.way == "typed":
+        return kind  # taken from a hanging scale or a stopwatch before, it is asked for in the same way after
     return {"pull trace": "pull", "spin-down": "spin"}.get(known.way, kind)
 
 
