@@ -26,8 +26,8 @@ def database_pattern(
     from django.core.management import call_command
 
     folder = tmp_path_factory.mktemp("pattern")
-    with django_db_blocker.unblock(), _new_database(folder, None) as name:
-        with _default_database(name):
+    with django_db_blocker.unblock(), new_database(folder, None) as name:
+        with default_database(name):
             call_command("migrate", verbosity=0, interactive=False)
         yield name
 
@@ -45,14 +45,14 @@ def own_database(
         pytest.fail("own_database and django_db exclude one another: take the mark away.")
     with (
         django_db_blocker.unblock(),
-        _new_database(tmp_path, database_pattern) as name,
-        _default_database(name),
+        new_database(tmp_path, database_pattern) as name,
+        default_database(name),
     ):
         yield
 
 
 @contextmanager
-def _default_database(name: str) -> Iterator[None]:
+def default_database(name: str) -> Iterator[None]:
     """Let this database be the one that everything uses, in every thread that opens a connection."""
     from django.db import connections
 
@@ -69,7 +69,7 @@ def _default_database(name: str) -> Iterator[None]:
 
 
 @contextmanager
-def _new_database(folder: Path, pattern: str | None) -> Iterator[str]:
+def new_database(folder: Path, pattern: str | None) -> Iterator[str]:
     """A new database, empty or a copy of the pattern; gone when the block ends."""
     from django.db import connection
 

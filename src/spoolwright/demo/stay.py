@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from contextlib import AbstractContextManager
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
-from typing import Any
+from functools import wraps
+from typing import Any, TypeVar, cast
 
 from spoolwright.demo import measuring
 from spoolwright.demo.measuring import Dropped
@@ -38,8 +38,23 @@ from spoolwright.shop.acts.write_work import Done, Fitted, Labour, Lubricated, w
 from spoolwright.shop.questions import by_number
 from spoolwright.shop.questions.readings import to_prove
 
+Sentence = TypeVar("Sentence", bound=Callable[..., Any])
 BARE = {"line": "off", "brakes": "off", "temperature": WARM}
 """Conditions of a spool that is tried alone."""
+
+
+def _minutes_on(minutes: int) -> Callable[[Sentence], Sentence]:
+    """What is measured one after the other is not written in one minute, and nothing before what was last."""
+
+    def told(sentence: Sentence) -> Sentence:
+        @wraps(sentence)
+        def written(stay: Stay, *words: Any, **more: Any) -> Any:
+            with clock.as_of(stay.next_moment(minutes)):
+                return sentence(stay, *words, **more)
+
+        return cast(Sentence, written)
+
+    return told
 
 
 @dataclass
@@ -55,17 +70,18 @@ class Stay:
     def tag(self) -> int:
         return int(self.visit.tag)
 
+    @_minutes_on(1)
     def typed(
         self, readings: Mapping[str, str], conditions: Mapping[str, Any] | None = None, words: str = ""
     ) -> Any:
         """Readings typed as one entry: kind of reading, and what was typed for it."""
         values = [v for kind, text in readings.items() for v in measuring.values_of_typed(kind, text)]
         given = BARE if conditions is None else conditions
-        with self._a_minute_on():
-            return take_reading(
-                hand=self.shop.torbal, visit=self.visit, values=values, conditions=given, beside=Beside(words)
-            ).entry
+        return take_reading(
+            hand=self.shop.torbal, visit=self.visit, values=values, conditions=given, beside=Beside(words)
+        ).entry
 
+    @_minutes_on(1)
     def pulled(
         self,
         dropped: Dropped,
@@ -76,42 +92,42 @@ class Stay:
     ) -> Any:
         """The last of three pulls, from its file; `more` are conditions that this reel has besides."""
         star = {"star_turns": nature.star_turns, **(more or {})}
-        with self._a_minute_on():
-            return take_pull(
-                hand=self.shop.torbal,
-                visit=self.visit,
-                pulled=Pulled(dropped.trace, dropped.read),
-                conditions=pull_conditions(nature.radius, lubricant) | star,
-                attachment=self._attach(dropped),
-                beside=Beside(words),
-            ).entry
+        return take_pull(
+            hand=self.shop.torbal,
+            visit=self.visit,
+            pulled=Pulled(dropped.trace, dropped.read),
+            conditions=pull_conditions(nature.radius, lubricant) | star,
+            attachment=self._attach(dropped),
+            beside=Beside(words),
+        ).entry
 
     def pulled_full(self, nature: Nature, tries: str, lubricant: str, words: str = "") -> Any:
         """The star hard on, read off a hanging scale three times."""
         return self.typed({"pull_full": tries}, pull_conditions(nature.radius, lubricant), words)
 
+    @_minutes_on(1)
     def spun(self, dropped: Dropped, words: str = "", conditions: Mapping[str, Any] = BARE) -> Any:
         """A spin from its recording or its list of ticks; spins are Ingjerd's."""
-        with self._a_minute_on():
-            return take_spin(
-                hand=self.shop.ingjerd,
-                visit=self.visit,
-                spin=dropped.read,
-                conditions=conditions,
-                attachment=self._attach(dropped),
-                beside=Beside(words),
-            ).entry
+        return take_spin(
+            hand=self.shop.ingjerd,
+            visit=self.visit,
+            spin=dropped.read,
+            conditions=conditions,
+            attachment=self._attach(dropped),
+            beside=Beside(words),
+        ).entry
 
-    def _a_minute_on(self) -> AbstractContextManager[None]:
-        """What is measured one after the other is not written down in the same minute."""
-        last = self._last
-        self._last = clock.now() if last is None else max(clock.now(), last + timedelta(minutes=1))
-        return clock.as_of(self._last)
+    def next_moment(self, minutes: int) -> datetime:
+        """Now, or so many minutes after what was written last where that is later."""
+        now, last = clock.now(), self._last
+        self._last = now if last is None else max(now, last + timedelta(minutes=minutes))
+        return self._last
 
     def _attach(self, dropped: Dropped) -> Any:
         name = f"{self.tag}-{dropped.name}"
         return attach_file(hand=self.shop.torbal, data=dropped.data, original_name=name)
 
+    @_minutes_on(1)
     def found(
         self,
         part: str,
@@ -126,16 +142,16 @@ class Stay:
             name, data, caption = picture
             attached = [Attached(self._attach(Dropped(name, data, None)), caption)]
         beside = Beside(moved_to=to, attached=attached)
-        with self._a_minute_on():
-            return write_finding(
-                hand=self.shop.torbal,
-                visit=self.visit,
-                part=part,
-                fault=fault,
-                evidence=evidence,
-                beside=beside,
-            ).entry
+        return write_finding(
+            hand=self.shop.torbal,
+            visit=self.visit,
+            part=part,
+            fault=fault,
+            evidence=evidence,
+            beside=beside,
+        ).entry
 
+    @_minutes_on(0)
     def asked(
         self, options: Sequence[OfferedOption], words: str = "", deposit: int = 0, to: str = "asked shelf"
     ) -> Any:
@@ -148,6 +164,7 @@ class Stay:
             beside=beside,
         ).entry.quote
 
+    @_minutes_on(0)
     def answered(self, quote: Any, key: str, said: Said, to: str = "shelf") -> Any:
         """An answer to a quote; an empty key is a no."""
         option = next((o for o in quote.options.all() if o.key == key), None)
@@ -155,17 +172,20 @@ class Stay:
             hand=self.shop.ingjerd, quote=quote, option=option, said=said, beside=Beside(moved_to=to)
         ).entry
 
+    @_minutes_on(0)
     def promised(self, likely: date, safe: date, words: str = "") -> None:
         version = by_number.visit(self.visit.pk).version
         promise_date(
             hand=self.shop.ingjerd, visit=self.visit, p50=likely, p90=safe, version=version, words=words
         )
 
+    @_minutes_on(0)
     def moved(self, to: str, words: str = "", hand: Any = None) -> Any:
         version = by_number.visit(self.visit.pk).version
         by = hand or self.shop.torbal
         return move_reel(hand=by, visit=self.visit, to=to, version=version, words=words).entry
 
+    @_minutes_on(0)
     def worked(
         self,
         done: Sequence[tuple[str, str]],
@@ -180,6 +200,7 @@ class Stay:
             hand=self.shop.torbal, visit=self.visit, labour=labour, beside=Beside(words, to)
         ).entry
 
+    @_minutes_on(0)
     def proved(self, words: str = "", to: str = "") -> Any:
         """Every promise for which a reading was taken, what the release tries by hand, and a second name."""
         rows = [row for row in to_prove(self.visit.pk) if row.measured]
@@ -197,6 +218,7 @@ class Stay:
             sign_proof(hand=self.shop.ingjerd, proof=proof)
         return proof
 
+    @_minutes_on(0)
     def billed(
         self, charges: Sequence[Charge], why_more: str = "", words: str = "", to: str = "post table"
     ) -> Any:
@@ -205,17 +227,21 @@ class Stay:
             hand=self.shop.ingjerd, visit=self.visit, charges=charges, why_more=why_more, beside=beside
         ).entry.invoice
 
+    @_minutes_on(0)
     def paid(self, minor: int, by: str = "transfer", words: str = "") -> Any:
         return take_payment(
             hand=self.shop.ingjerd, visit=self.visit, amount_minor=minor, paid_by=by, words=words
         ).entry
 
+    @_minutes_on(0)
     def gone(self, way: WayHome, words: str = "") -> Any:
         return send_home(hand=self.shop.ingjerd, visit=self.visit, way=way, beside=Beside(words)).entry
 
+    @_minutes_on(0)
     def said(self, words: str, hand: Any = None) -> Any:
         return write_word(hand=hand or self.shop.ingjerd, visit=self.visit, words=words).entry
 
+    @_minutes_on(0)
     def struck(self, entry: Any, reason: str, instead: Any = None) -> None:
         strike_entry(hand=self.shop.torbal, entry=entry, reason=reason, replaced_by=instead)
 
