@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 
 from spoolwright.pages.diary import due
+from spoolwright.shop.acts.send_quote import OfferedPromise
 from spoolwright.shop.acts.write_finding import write_finding
 from tests.pages.diary.at_the_desk import arrived, desk_of
 from tests.shop import walk
@@ -60,6 +61,14 @@ def test_what_was_typed_before_the_work_is_asked_for_as_something_to_type(torbal
     form = open_form(torbal, visit)
     assert form.kind.id == "pull_full"
     assert form.initial["radius"] == pytest.approx(0.0235)
+
+
+def test_a_promised_spin_time_is_asked_for_from_the_stopwatch(torbal: Any) -> None:
+    visit = walk.arrived(torbal)
+    promise = OfferedPromise("spin_time", "time", low=17.0, reading_kind="spin_time")
+    walk.answered(torbal, walk.quoted(torbal, visit, walk.option(promises=(promise,))))
+    walk.worked(torbal, visit)
+    assert open_form(torbal, visit).kind.id == "spin_time"
 
 
 def test_a_reel_gone_home_asks_for_nothing(torbal: Any) -> None:

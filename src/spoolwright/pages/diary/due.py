@@ -33,6 +33,9 @@ FIRST_READINGS = ("mass", "feel", "pull", "end_float", "spin")
 """What is taken before anything is cleaned, in the order of the bench: common practice, no source."""
 
 ANSWERED_BY = {"pull": ("pull_run", "pull_full"), "spin": ("stop_time", "spin_time")}
+BY_STOPWATCH = "spin_time"
+"""From the flick to rest, which no recording holds: it begins at its own first tick."""
+
 SAID = {"pull": "the pull", "spin": "the spin"}
 
 
@@ -93,7 +96,7 @@ def _asked_by(missing: ToProve) -> str:
     known = reading_kinds.kinds().get(kind)
     if known is None:
         return "pull"
-    if missing.before and missing.before.reading.way == "typed":
+    if kind == BY_STOPWATCH or (missing.before and missing.before.reading.way == "typed"):
         return kind  # taken from a hanging scale or a stopwatch before, it is asked for in the same way after
     return {"pull trace": "pull", "spin-down": "spin"}.get(known.way, kind)
 
