@@ -18,13 +18,14 @@ MUCH_THE_SAME = 0.03
 """Two options whose greatest pulls lie nearer than this share get one chart."""
 
 
-def by_turns(kept: KeptPrediction, sheet: ReelSheet, system: str, width: int | None = None) -> Chart | None:
+def by_turns(kept: KeptPrediction, system: str, width: int | None = None) -> Chart | None:
     """Pull against turns of the star at a full spool."""
     if len(kept.star_turns) < 2:
         return None
     turns = [row.turns for row in kept.star_turns]
     band = [span(row.pull) for row in kept.star_turns]
-    return charts.drag_by_turns(turns, band, radius=sheet.spool.full_radius, system=system, width=width)
+    radius = float(kept.star_turns[0].pull.conditions["radius"])
+    return charts.drag_by_turns(turns, band, radius=radius, system=system, width=width)
 
 
 def by_fill(kept: KeptPrediction, sheet: ReelSheet, system: str, width: int | None = None) -> Chart | None:

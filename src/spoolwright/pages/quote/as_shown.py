@@ -64,7 +64,7 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
         words=entry.words,
         is_extra=block.part.extends_id is not None,
         deposit_minor=block.part.deposit_asked_minor,
-        offers=tuple(_offers(quote, block.part, held, drawn, system)),
+        offers=tuple(_offers(quote, block.part, drawn, system)),
         found=tuple((it.what, figure_shown(it.value, system), it.conditions) for it in quote.found),
         beside=side_by_side(quote),
         emptying=_emptying(held, drawn, system),
@@ -79,11 +79,8 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
     )
 
 
-def _offers(
-    quote: Quote, part: Any, held: Diary, drawn: list[tuple[Any, Any]], system: str
-) -> list[OfferShown]:
-    sheet = pictures.sheet_of(held.visit)
-    charts = {option.pk: drag_charts.by_turns(kept, sheet, system) for option, kept in drawn if sheet}
+def _offers(quote: Quote, part: Any, drawn: list[tuple[Any, Any]], system: str) -> list[OfferShown]:
+    charts = {option.pk: drag_charts.by_turns(kept, system) for option, kept in drawn}
     found = []
     for option, offer in zip(part.options.all(), quote.offers, strict=True):
         promises = tuple((it.what, figure_shown(it.value, system), it.conditions) for it in offer.promises)

@@ -7,7 +7,7 @@ from typing import Any
 
 from django.http import HttpRequest
 
-from spoolwright.judgement.findings import Finding
+from spoolwright.judgement.findings import Finding, Wrong
 from spoolwright.judgement.job_price import NOTHING_BEFORE, Before
 from spoolwright.judgement.option_works import Way, extra_way, three_ways
 from spoolwright.judgement.quote_case import Around, Case, open_case
@@ -107,6 +107,12 @@ class Desk:
         """The case as judgement sees it, before anybody has typed anything."""
         found = [Finding(b.part.part, b.part.fault, b.part.evidence) for b in self.findings]
         return open_case(self.sheet, self.readings, found, self.rates, around=self.around)
+
+    @property
+    def wrong(self) -> tuple[Wrong, ...]:
+        """What the quote answers; readings from before the first answer are no news for an extra."""
+        found = self.case.wrong
+        return tuple(one for one in found if one.known_from == "finding") if self.is_extra else found
 
     @property
     def around(self) -> Around:

@@ -27,6 +27,14 @@ LINE_KINDS = (
 )
 MOST_LINES = 6
 
+WITHIN = {
+    "radius": (1e-3, 0.5, "1 mm to 500 mm, such as 23.5 mm"),
+    "wanted_pull": (0.01, 5000.0, "a pull above nothing, such as 2.7 kg"),
+    "line_strength": (0.01, 5000.0, "a strength above nothing, such as 10 kg"),
+    "star_turns": (0.0, 100.0, "0 to 100 turns, such as 2.5"),
+}
+"""What a reel can have at all, SI, and how it is said."""
+
 SHORT = {"put right": "put right", "improve": "improve", "most": "the most", "extra": "ask for it"}
 """The options beside a tick."""
 
@@ -174,6 +182,10 @@ class WorksForm(forms.Form):
 
     def clean(self) -> dict[str, Any]:
         cleaned = super().clean() or {}
+        for name, (least, most, accepted) in WITHIN.items():
+            value = cleaned.get(name)
+            if value is not None and not least <= value <= most:
+                self.add_error(name, f"No reel has that. Accepted: {accepted}.")
         for n in range(self.line_count):
             what, amount = cleaned.get(f"line_{n}_what"), cleaned.get(f"line_{n}_sum")
             if what and amount is None and f"line_{n}_sum" not in self.errors:
