@@ -71,7 +71,9 @@ def test_by_thumb_on_a_phone_a_new_customers_reel_is_written(phone_page: Page, s
     expect(page.locator(".reel-line")).to_contain_text("Do not turn the handle")
 
 
-def test_by_keyboard_a_known_reel_comes_in_again_beside_a_new_one(desk_page: Page, shop: Any) -> None:
+def test_by_keyboard_a_known_reel_comes_in_again_beside_a_new_one(
+    desk_page: Page, shop: Any, axe: Callable[[Page], None]
+) -> None:
     gone = walk.everything(shop.bench)
     page = desk_page
     page.goto("/arrival/")
@@ -87,6 +89,7 @@ def test_by_keyboard_a_known_reel_comes_in_again_beside_a_new_one(desk_page: Pag
     second = page.locator("#reel-2")
     expect(second.get_by_text("Which reel is it?")).to_be_visible()
     second.get_by_label("What stands on it").fill("Tarvak 52")
+    axe(page)
     shoot(page, "two-desk")
     page.get_by_role("button", name="Write the arrival").press("Enter")
     expect(page.locator("h1")).to_have_text("Numbers 2 and 3")

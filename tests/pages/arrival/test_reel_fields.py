@@ -35,3 +35,8 @@ def test_a_phone_opens_its_camera_for_a_photo() -> None:
     drawn = FIELDS["photos"].widget.render("photos", None)
     assert 'capture="environment"' in drawn
     assert "multiple" in drawn
+
+
+@pytest.mark.parametrize(("system", "unit"), [("metric", "g."), ("imperial", "oz.")])
+def test_the_examples_are_in_the_units_of_whoever_writes(system: str, unit: str) -> None:
+    assert reel_fields.fields((), system)["mass"].help_text.endswith(unit)

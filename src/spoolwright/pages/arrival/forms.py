@@ -80,9 +80,7 @@ class ArrivalForm(forms.Form):
     )
     carrier = words("Carrier", 100)
     carrier_number = words("Number on the parcel", 100)
-    mass = QuantityField(
-        "mass", label="Mass of the closed parcel", required=False, help_text="Such as 742 g."
-    )
+    mass = QuantityField("mass", label="Mass of the closed parcel", required=False)
     outer_damage = words(
         "Damage outside",
         1000,
@@ -95,9 +93,10 @@ class ArrivalForm(forms.Form):
         self.around = around
         super().__init__(data, initial={"came_by": "post"} | (initial or {}))
         self.fields |= dict(mat.fields())
+        self.fields["mass"].help_text = reel_fields.such_as(0.742, "mass", around.system)
         sheets = reel_sheets.all_sheets()
         for row in range(rows):
-            named = reel_fields.fields(sheets)
+            named = reel_fields.fields(sheets, around.system)
             self.fields |= {f"r{row}_{name}": asked for name, asked in named.items()}
         ask_in(self, around.system, around.shop)
         self.rows = [ReelRow(self, row) for row in range(rows)]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from django import forms
 
+from spoolwright import quantities
 from spoolwright.pages.words.asked import DayField, MomentField, MoneyField, QuantityField
 from spoolwright.sheets.lines import line_names
 from spoolwright.shop.questions.reel_sheets import SheetInUse
@@ -34,9 +35,14 @@ def words(label: str, most: int, hint: str = "", rows: int = 0) -> forms.CharFie
     return forms.CharField(label=label, required=False, max_length=most, help_text=hint, widget=widget)
 
 
-def fields(sheets: tuple[SheetInUse, ...]) -> dict[str, forms.Field]:
+def such_as(value: float, dimension: str, system: str) -> str:
+    """ "Such as 338 g.", in the units of whoever writes."""
+    return f"Such as {quantities.show(value, dimension, system)}."
+
+
+def fields(sheets: tuple[SheetInUse, ...], system: str = "metric") -> dict[str, forms.Field]:
     """The questions in the order in which they are asked."""
-    return what_it_is(sheets) | what_it_weighs() | what_was_said() | what_it_may_cost() | what_is_seen()
+    return what_it_is(sheets) | what_it_weighs(system) | what_was_said() | what_it_may_cost() | what_is_seen()
 
 
 def what_it_is(sheets: tuple[SheetInUse, ...]) -> dict[str, forms.Field]:
@@ -57,10 +63,12 @@ def what_it_is(sheets: tuple[SheetInUse, ...]) -> dict[str, forms.Field]:
     }
 
 
-def what_it_weighs() -> dict[str, forms.Field]:
+def what_it_weighs(system: str) -> dict[str, forms.Field]:
     kinds = [(name, name) for name in line_names()]
     return {
-        "mass": QuantityField("mass", label="Mass of the reel", required=False, help_text="Such as 338 g."),
+        "mass": QuantityField(
+            "mass", label="Mass of the reel", required=False, help_text=such_as(0.338, "mass", system)
+        ),
         "mass_line": radio("Weighed", LINE_STATES),
         "line": forms.ChoiceField(
             label="Line on it",
@@ -68,7 +76,10 @@ def what_it_weighs() -> dict[str, forms.Field]:
             required=False,
         ),
         "line_diameter": QuantityField(
-            "length", label="Thickness of the line", required=False, help_text="Such as 0.40 mm."
+            "length",
+            label="Thickness of the line",
+            required=False,
+            help_text=such_as(0.40e-3, "length", system),
         ),
     }
 
