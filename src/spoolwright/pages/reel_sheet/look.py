@@ -39,10 +39,17 @@ class LookForm(forms.Form):
     words = forms.ChoiceField(required=False, choices=WORDS, label="On the drawing", widget=forms.RadioSelect)
     stack = forms.ChoiceField(required=False, choices=STACK, label="Drag stack", widget=forms.RadioSelect)
 
+    use_required_attribute = False
+
     def __init__(self, data: Any = None, *, sheet: ReelSheet, system: str, initial: Any = None) -> None:
         super().__init__(data, initial=initial)
         ask_in(self, system)
         self.sheet, self.system = sheet, system
+
+    def as_answered(self) -> LookForm:
+        """To be shown: a level stands there already, so it is not one "if there is one"."""
+        self.fields["level"].required = True
+        return self
 
     def clean_level(self) -> float | None:
         level = self.cleaned_data["level"]
@@ -120,7 +127,7 @@ def level_at(sheet: ReelSheet, share: float) -> float:
 def settled(form: LookForm, look: Look) -> LookForm:
     """The form as it is shown: what was refused as typed, else every field at what the drawing shows."""
     if form.is_bound and not form.is_valid():
-        return form
+        return form.as_answered()
     initial = {
         "level": look.level,
         "fill": look.percent,
@@ -128,4 +135,4 @@ def settled(form: LookForm, look: Look) -> LookForm:
         "words": "sizes" if look.sizes else "names",
         "stack": "apart" if look.apart else "together",
     }
-    return LookForm(sheet=form.sheet, system=form.system, initial=initial)
+    return LookForm(sheet=form.sheet, system=form.system, initial=initial).as_answered()
