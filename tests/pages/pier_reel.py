@@ -17,6 +17,7 @@ from spoolwright.shop.acts.record_answer import Said, record_answer
 from spoolwright.shop.acts.take_pull import Pulled, take_pull
 from spoolwright.shop.acts.take_reading import Value, take_reading
 from spoolwright.shop.questions import by_number
+from spoolwright.shop.questions.agreed import agreed
 from spoolwright.shop.questions.reel_sheets import version
 from spoolwright.shop.records.quote import Quote
 from tests.pages.sent import as_shown
@@ -88,8 +89,11 @@ def answered(hand: Any, quote: Quote, place: int = 1, cap: int | None = 1200_00)
 
 
 def worked(hand: Any, visit: Any) -> Any:
+    """Everything that was agreed, in 74 minutes."""
     parts = [walk.Fitted("pawl"), walk.Fitted("spool bearing", 2), walk.Fitted("carbon disc set")]
-    return walk.worked(hand, visit, parts=parts)
+    works = [work for answer in agreed(visit.pk).answers for work in answer.option.works.all()]
+    done = [walk.Done(work.work, work.title) for work in works]
+    return walk.write_work(hand=hand, visit=visit, labour=walk.Labour(done, 74, parts)).entry
 
 
 def read_again(hand: Any, visit: Any) -> None:
