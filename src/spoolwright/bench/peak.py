@@ -19,6 +19,10 @@ _STEEPER = 3.0
 _SLOW_STEP = 0.055
 """Seconds between samples from which on a gauge is too slow to see how the pull falls from its peak."""
 
+_SHARE_SLOW = 0.2
+"""How far towards the upper limit the estimate of a slow gauge goes: a hand's climb mostly ends below it
+(judgement prior)."""
+
 
 @dataclass(frozen=True)
 class Peak:
@@ -55,7 +59,7 @@ def highest(time: Samples, force: Samples, start: int, stop: int, noise: float) 
     the uncertainty, because it is one or the other. Between samples the pull cannot rise faster than it did
     on the way up nor fall more than three times as fast as on the way down, steps freed of noise; where those
     two lines meet is the upper limit, the sample the lower one, the middle is taken. A gauge slower than 20
-    samples a second does not see the fall; for it only the first line counts.
+    samples a second does not see the fall; for it only the first line counts, and a fifth of the way is taken.
 
     Source
     ------
@@ -74,9 +78,14 @@ def highest(time: Samples, force: Samples, start: int, stop: int, noise: float) 
     near = int(np.count_nonzero(window >= force[top] - 2 * noise)) if noise > 0 else 1
     lift, spread = _of_highest(near)
     hidden = max(0.0, _meeting(time, force, top, noise) - float(force[top]))
-    value = float(force[top]) - 0.5 * lift * noise + 0.5 * hidden
+    share = _SHARE_SLOW if _is_slow(time) else 0.5
+    value = float(force[top]) - 0.5 * lift * noise + share * hidden
     from_noise = noise * float(np.hypot(spread, 0.5 * lift))
-    return Peak(value, from_noise, 0.5 * hidden * RECTANGLE)
+    return Peak(value, from_noise, hidden * float(np.hypot(0.5 * RECTANGLE, 0.5 - share)))
+
+
+def _is_slow(time: Samples) -> bool:
+    return float(np.median(np.diff(time))) > _SLOW_STEP
 
 
 def _of_highest(n: int) -> tuple[float, float]:
@@ -94,7 +103,7 @@ def _meeting(time: Samples, force: Samples, top: int, noise: float) -> float:
     slopes = np.divide(clear, widths, out=np.zeros_like(clear), where=widths > 0)
     up = max(0.0, float(slopes[: top - first].max(initial=0.0)))
     down = max(0.0, float(-slopes[top - first :].min(initial=0.0))) * _STEEPER
-    if float(np.median(np.diff(time))) > _SLOW_STEP:
+    if _is_slow(time):
         down = 1e9
     gaps = [i for i in (top - 1, top) if 0 <= i < len(force) - 1]
     return max((_apex(time, force, i, up, down) for i in gaps), default=float(force[top]))

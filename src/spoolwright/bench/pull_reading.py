@@ -200,14 +200,14 @@ def step_of_display(force: Samples) -> float:
 
 
 def _judder(run: _Run) -> float:
-    """The span of the pull itself: spans of independent causes add in squares, as deviations do."""
-    seen = scatter.span(run.force)
-    return float(np.sqrt(max(seen**2 - _noise_span(run) ** 2, 0.0))) / run.mean
+    """The span of the pull itself, freed of noise; of half of it where only its upper bound is known."""
+    return _span_without(run, 1.0 if run.noise_is_known else 0.5)
 
 
-def _noise_span(run: _Run) -> float:
-    """What the gauge's noise alone would span; half of its upper bound where only that is known."""
-    return _NOISE_SPAN * run.noise * (1.0 if run.noise_is_known else 0.5)
+def _span_without(run: _Run, share: float) -> float:
+    """Spans of independent causes add in squares, as deviations do."""
+    seen, noise = scatter.span(run.force), share * _NOISE_SPAN * run.noise
+    return float(np.sqrt(max(seen**2 - noise**2, 0.0))) / run.mean
 
 
 def _all_rows(run: _Run, top: Peak) -> Iterable[Contribution]:
@@ -247,8 +247,9 @@ def _ratio_rows(run: _Run, top: Peak) -> Iterable[Contribution]:
 def _judder_rows(run: _Run) -> Iterable[Contribution]:
     judder = _judder(run)
     seen = scatter.span(run.force) / run.mean
+    off = max(seen - judder, judder - _span_without(run, 1.0))
     yield Contribution("judder", "scatter while slipping", "A", scatter.error_of_span(run.force) / run.mean)
-    yield Contribution("judder", "noise of the gauge taken off", "B", (seen - judder) * RECTANGLE)
+    yield Contribution("judder", "noise of the gauge taken off", "B", off * RECTANGLE)
     yield Contribution("judder", "ripple too fast for the gauge", "B", 0.5 * seen * RECTANGLE * run.slow)
     yield Contribution("judder", "step of the display", "B", np.sqrt(2.0) * run.step * ROUNDING / run.mean)
     yield Contribution("judder", "zero of the gauge", "B", judder * run.zero / run.mean)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from spoolwright.bench import scatter
 from spoolwright.bench.unreadable import Unreadable
 
 FIRST = 0.3
@@ -22,6 +23,7 @@ _APART = 0.3
 _BUSY = 0.15
 _NEAR = 0.7
 _LOOK_AHEAD = 0.15
+_HAIR = 1e-6
 
 _ACCEPTED = "one steady pull of a second or more, recorded from a slack line until it is let go"
 
@@ -71,7 +73,7 @@ def find(time: Samples, force: Samples) -> tuple[Slip, ...]:
     -----
     The level is the median of what lies above half of the highest pull. Above 0.7 of it, slipping begins
     where the pull climbs at less than a quarter of the rate at which it had climbed; it ends at the last
-    sample above the 5th percentile of the running part.
+    sample above the 5th percentile of what the line through the running part leaves over.
 
     Source
     ------
@@ -210,8 +212,11 @@ def _let_go(time: Samples, force: Samples, running: int, last: int, level: float
     inner = force[running : int(np.searchsorted(time, time[near[-1]] - 0.1)) + 1]
     if len(inner) < 3:
         return int(near[-1])
-    floor = float(np.percentile(inner, 5.0))
-    return int(running + np.flatnonzero(force[running : last + 1] >= floor)[-1])
+    middle, slope, residual = scatter.line_through(time[running : running + len(inner)], inner)
+    floor = float(np.percentile(residual, 5.0)) - _HAIR * level
+    centre = float(time[running : running + len(inner)].mean())
+    above = force[running : last + 1] - middle - slope * (time[running : last + 1] - centre)
+    return int(running + np.flatnonzero(above >= floor)[-1])
 
 
 def _refuse_short(time: Samples, running: int, end: int) -> None:

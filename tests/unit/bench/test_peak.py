@@ -39,3 +39,23 @@ def test_a_slow_gauge_only_brackets_the_peak() -> None:
     narrow = peak.highest(quick, shape(quick), 45, 80, 0.0)
     wide = peak.highest(slow, shape(slow), 4, 8, 0.0)
     assert wide.between_samples > 5 * narrow.between_samples
+
+
+@pytest.mark.parametrize("rate", [8.0, 12.0, 16.0])
+def test_a_slow_gauge_is_neither_far_too_high_nor_far_too_low_on_average(rate: float) -> None:
+    rng = np.random.default_rng(6)
+    off, told = [], []
+    for _ in range(200):
+        climb, fall, high = rng.choice([0.05, 0.2, 0.5]), rng.choice([0.03, 0.1, 0.3]), rng.uniform(1.0, 2.0)
+        time = np.arange(rng.uniform(0.0, 1.0 / rate), 4.0, 1.0 / rate)
+        force = np.where(
+            time < 1.0 + climb,
+            20.0 * high * np.clip((time - 1.0) / climb, 0.0, 1.0),
+            20.0 + 20.0 * (high - 1.0) * np.exp(-(time - 1.0 - climb) / fall),
+        )
+        start = int(np.argmax(force > 14.0))
+        found = peak.highest(time, force, start, start + 5, 0.0)
+        off.append(found.value / (20.0 * high) - 1.0)
+        told.append(2 * found.between_samples / (20.0 * high))
+    assert abs(np.mean(off)) < 0.06
+    assert np.mean(np.abs(off) <= np.array(told) + 1e-9) > 0.9

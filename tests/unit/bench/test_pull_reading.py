@@ -64,6 +64,20 @@ def test_noise_of_the_gauge_is_not_judder_of_the_drag() -> None:
     assert found.judder.value - found.judder.expanded <= 0.0
 
 
+def test_where_no_rest_shows_the_noise_the_judder_may_be_nothing_or_all_that_is_seen() -> None:
+    whole = trace_of(level, noise=0.2)
+    pulled = (whole.time > 1.02) & (whole.time < 6.4)
+    found = analyse(PullTrace(whole.time[pulled] - 1.02, whole.force[pulled], whole.found), Gauge())
+    low, high = np.percentile(found_force(whole), (5.0, 95.0))
+    assert found.judder.value - found.judder.expanded <= 0.002
+    assert found.judder.value + found.judder.expanded >= 0.95 * (high - low) / 20.0
+
+
+def found_force(trace: PullTrace) -> Samples:
+    """The running part of `trace_of`."""
+    return trace.force[(trace.time > 1.8) & (trace.time < 6.4)]
+
+
 def test_drift_is_the_rise_over_the_running_part() -> None:
     fading = lambda since: 20.0 * (1.0 - 0.02 * since)  # noqa: E731
     found = analyse(trace_of(fading), Gauge())

@@ -78,3 +78,10 @@ def test_a_gap_while_it_slips_is_refused() -> None:
 def test_noise_between_samples_does_not_see_what_is_slow() -> None:
     slow = 5.0 * np.sin(TIME) + quiet(TIME, 0.1)
     assert slip.noise_between_samples(slow) == pytest.approx(0.1, rel=0.15)
+
+
+def test_a_pull_that_falls_as_the_drag_warms_up_is_read_to_its_end() -> None:
+    time = np.arange(0.0, 12.0, 0.1)
+    force = np.where(time < 1.0, 0.0, np.where(time < 11.0, 40.0 - 0.4 * time, 0.0))
+    (found,) = slip.find(time, force)
+    assert time[found.end] == pytest.approx(10.9)
