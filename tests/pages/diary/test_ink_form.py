@@ -55,3 +55,10 @@ def test_the_form_is_kept_by_name_and_carries_its_guard(bench: Client, torbal: A
     assert 'name="seen"' in page
     assert 'enctype="multipart/form-data"' in page
     assert 'hx-target="#next"' in page
+
+
+def test_nothing_is_written_but_by_the_button_that_says_so(bench: Client, torbal: Any) -> None:
+    visit = arrived(torbal)
+    answer = bench.post(way(visit, "finding"), {"part": "pawl", "evidence": "worn"})
+    assert answer.status_code == 200
+    assert len(diary(visit.pk).blocks) == 1

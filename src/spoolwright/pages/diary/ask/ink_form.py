@@ -16,8 +16,8 @@ from spoolwright.shop.acts.open_diary import Beside
 from spoolwright.shop.questions import blocks, choices
 from spoolwright.shop.questions.blocks import Block
 
-LOOK = "look"
-"""What the button says that reads a file or adds up a bill, and writes nothing."""
+WRITE = "write"
+"""What the button says that writes; whatever is sent without it is only looked at."""
 
 
 class InkForm(forms.Form):
@@ -116,7 +116,8 @@ class InkForm(forms.Form):
 
     @property
     def is_look(self) -> bool:
-        return self.is_bound and self.data.get("do") == LOOK
+        """Whether a file is only read or a bill only added up: nothing is written then."""
+        return self.is_bound and self.data.get("do") != WRITE
 
     @property
     def is_ready(self) -> bool:

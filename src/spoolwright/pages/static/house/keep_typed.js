@@ -111,7 +111,8 @@
   document.addEventListener("htmx:afterSettle", (event) => { for (const form of forms()) if (event.target.contains(form)) restore(form); });
   for (const lost of ["htmx:sendError", "htmx:timeout"]) document.addEventListener(lost, (event) => {
     const form = event.target.closest("form");
-    if (form) unsent(form, () => { quiet(form); htmx.trigger(event.target, event.detail.requestConfig.triggeringEvent?.type || "submit"); });
+    const pressed = event.detail.requestConfig.triggeringEvent?.submitter;
+    if (form) unsent(form, () => { quiet(form); if (pressed?.isConnected) pressed.click(); else htmx.trigger(event.target, event.detail.requestConfig.triggeringEvent?.type || "submit"); });
   });
   if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", began); else began();
 })();

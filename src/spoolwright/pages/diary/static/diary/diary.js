@@ -13,7 +13,11 @@
     field.after(line);
     field.setAttribute("aria-invalid", "true");
   }
-  const quiet = (field) => { document.getElementById(field.id + "_error")?.remove(); field.removeAttribute("aria-invalid"); };
+  const quiet = (field) => {
+    document.getElementById(field.id + "_error")?.remove();
+    field.parentElement.querySelector(".being-read")?.remove();
+    field.removeAttribute("aria-invalid");
+  };
 
   /* The files go along with everything that was typed, so that the answer can put all of it back. */
   document.addEventListener("change", (event) => {
@@ -26,6 +30,9 @@
       return;
     }
     quiet(field);
+    const reading = Object.assign(document.createElement("p"), { className: "hint being-read", textContent: "It is being read." });
+    reading.setAttribute("role", "status");
+    field.after(reading);
     const form = field.form, target = form.getAttribute("hx-target");
     htmx.ajax("POST", form.getAttribute("hx-post"), { source: form, target, swap: "outerHTML", values: { do: field.dataset.sends } });
   });
