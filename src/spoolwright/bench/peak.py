@@ -59,7 +59,7 @@ def highest(time: Samples, force: Samples, start: int, stop: int, noise: float) 
     the uncertainty, because it is one or the other. Between samples the pull cannot rise faster than it did
     on the way up nor fall more than three times as fast as on the way down, steps freed of noise; where those
     two lines meet is the upper limit, the sample the lower one, the middle is taken. A gauge slower than 20
-    samples a second does not see the fall; for it only the first line counts, and a fifth of the way is taken.
+    samples a second does not see the fall; for it only the first line counts, and a fifth of it is taken.
 
     Source
     ------

@@ -64,12 +64,12 @@ def test_noise_of_the_gauge_is_not_judder_of_the_drag() -> None:
     assert found.judder.value - found.judder.expanded <= 0.0
 
 
-def test_where_no_rest_shows_the_noise_the_judder_may_be_nothing_or_all_that_is_seen() -> None:
+def test_where_no_rest_shows_the_noise_the_judder_may_be_little_or_all_that_is_seen() -> None:
     whole = trace_of(level, noise=0.2)
     pulled = (whole.time > 1.02) & (whole.time < 6.4)
     found = analyse(PullTrace(whole.time[pulled] - 1.02, whole.force[pulled], whole.found), Gauge())
     low, high = np.percentile(found_force(whole), (5.0, 95.0))
-    assert found.judder.value - found.judder.expanded <= 0.002
+    assert found.judder.value - found.judder.expanded <= 0.2 * (high - low) / 20.0
     assert found.judder.value + found.judder.expanded >= 0.95 * (high - low) / 20.0
 
 
