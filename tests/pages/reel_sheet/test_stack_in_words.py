@@ -31,7 +31,7 @@ def test_a_member_says_what_turns_it_and_its_sizes() -> None:
     )
     assert "lies loose" in told.members[1].words
     assert (
-        "26\u00a0mm by 10\u00a0mm; friction 0.12 to 0.19 (a guess (judgement prior))" in told.members[0].slips
+        "26\u00a0mm by 10\u00a0mm; friction 0.12 to 0.19, a guess (judgement prior)" in told.members[0].slips
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import get_args
 
 from django.utils.safestring import SafeString, mark_safe
@@ -49,6 +50,7 @@ def kinds() -> list[tuple[str, list[OnShelf]]]:
     return [(kind, lines) for kind, lines in found if lines]
 
 
+@lru_cache(maxsize=256)
 def drawing_of(sheet: ReelSheet) -> SafeString:
     """The mark of a sheet; the drawing escapes every word that comes from a sheet."""
     return mark_safe(mark(sheet))  # noqa: S308

@@ -77,5 +77,5 @@ def _slips(pair: Pair, system: str) -> str:
     friction = coefficients(pair.friction.low, pair.friction.high)
     return (
         f"slips here: {pair.face_material}, {pair.lubrication}, on a ring {outer} by {inner}; "
-        f"friction {friction} ({marked(pair.friction.how)})"
+        f"friction {friction}, {marked(pair.friction.how)}"
     )

@@ -99,23 +99,67 @@ def place(names: Sequence[Name], zone: Zone, *, fan: bool = True) -> list[Placed
 
 @lru_cache(maxsize=256)
 def _placed(names: tuple[Name, ...], zone: Zone, fan: bool) -> list[Placed] | None:
-    stood: list[list[Placed]] = []
+    field = _Field(names, zone)
     for allowed in ((1, -1), (1, -1, 0)):
-        if not stood:
-            choices = _choices(names, zone, allowed)
-            stood = [placed for sides in choices if (placed := _stand(names, sides, zone)) is not None]
-    for side in (-1, 1) if fan and not stood else ():
-        fanned = _fanned(names, side, zone)
-        placed = _stand(fanned, [side] * len(fanned), zone) if fanned is not None else None
-        stood += [placed] if placed is not None else []
-    return min(stood, key=lambda placed: _cost(placed, zone), default=None)
+        best = min(_standing(field, _choices(field, allowed)), default=None)
+        if best is not None:
+            return field.placed(*best[1:])
+    if not fan:
+        return None
+    fans = [_Field(tuple(fanned), zone) for side in (-1, 1) if (fanned := _fanned(names, side, zone))]
+    found = [(stood, one) for one in fans for stood in _standing(one, _one_side(one))]
+    if not found:
+        return None
+    stood, field = min(found, key=lambda pair: pair[0])
+    return field.placed(*stood[1:])
 
 
-def _cost(placed: Sequence[Placed], zone: Zone) -> tuple[float, ...]:
-    ends = [it.row + len(it.name.lines) for it in placed]
-    inward = sum(it.side == -_outward(it.name, zone) for it in placed)
-    slant = sum(abs(it.name.column - it.name.mark[0]) for it in placed)
-    return max(ends, default=0), sum(ends), inward, slant
+class _Field:
+    """Names that want rows: for each name and side, its span and the names that must stand nearer."""
+
+    def __init__(self, names: Sequence[Name], zone: Zone) -> None:
+        self.names, self.zone = names, zone
+        self.heights = [len(name.lines) for name in names]
+        self.spans = [{side: zone.span(name, side) for side in (1, -1, 0)} for name in names]
+        self.nearer = [{side: self._crossed(i, side) for side in (1, -1, 0)} for i in range(len(names))]
+        middle = (zone.left + zone.right) / 2
+        self.outward = [1 if name.column > middle else -1 for name in names]
+        self.slant = sum(abs(name.column - name.mark[0]) for name in names)
+
+    def _crossed(self, i: int, side: int) -> frozenset[int]:
+        a, b = self.spans[i][side]
+        others = enumerate(self.names)
+        return frozenset(j for j, other in others if j != i and a - GAP < other.column < b + GAP)
+
+    def fits(self, i: int, side: int) -> bool:
+        left, right = self.spans[i][side]
+        return left >= self.zone.left and right <= self.zone.right
+
+    def placed(self, sides: Sequence[int], rows: Sequence[int]) -> list[Placed]:
+        return [Placed(name, row, side) for name, side, row in zip(self.names, sides, rows, strict=True)]
+
+    def cost(self, sides: Sequence[int], rows: Sequence[int]) -> tuple[float, ...]:
+        ends = [row + high for row, high in zip(rows, self.heights, strict=True)]
+        inward = sum(side == -out for side, out in zip(sides, self.outward, strict=True))
+        return max(ends, default=0), sum(ends), inward, self.slant
+
+
+_Stood = tuple[tuple[float, ...], tuple[int, ...], tuple[int, ...]]
+"""What a choice of sides costs, the choice, and the row of each name."""
+
+
+def _standing(field: _Field, choices: Iterator[tuple[int, ...]]) -> Iterator[_Stood]:
+    for sides in choices:
+        rows = _rows(field, sides)
+        if rows is not None:
+            yield field.cost(sides, rows), sides, rows
+
+
+def _one_side(field: _Field) -> Iterator[tuple[int, ...]]:
+    """All names on one side of their leaders, the side on which the fan left room for all of them."""
+    for side in (-1, 1):
+        if all(field.fits(i, side) for i in range(len(field.names))):
+            yield (side,) * len(field.names)
 
 
 def _fanned(names: Sequence[Name], side: int, zone: Zone) -> list[Name] | None:
@@ -132,31 +176,25 @@ def _fanned(names: Sequence[Name], side: int, zone: Zone) -> list[Name] | None:
     return fanned if all(zone.left <= name.column <= zone.right for name in fanned) else None
 
 
-def _outward(name: Name, zone: Zone) -> int:
-    return 1 if name.column > (zone.left + zone.right) / 2 else -1
-
-
-def _choices(names: Sequence[Name], zone: Zone, allowed: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
+def _choices(field: _Field, allowed: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
     """The sides that the names may take: all choices of a few names, a walk through the good ones of many."""
-    fitting = [[side for side in allowed if _inside(zone.span(name, side), zone)] for name in names]
-    if len(names) <= MOST_FREE:
+    fitting = [[side for side in allowed if field.fits(i, side)] for i in range(len(field.names))]
+    if len(fitting) <= MOST_FREE:
         yield from product(*fitting)
     elif all(fitting):
         walk = Random(WALK_SEED)
         for _ in range(WALKS):
-            yield from _walk([walk.choice(sides) for sides in fitting], fitting, names, zone)
+            yield from _walk([walk.choice(sides) for sides in fitting], fitting, field)
 
 
-def _walk(
-    sides: list[int], fitting: list[list[int]], names: Sequence[Name], zone: Zone
-) -> Iterator[tuple[int, ...]]:
-    """Turns one name over at a time for as long as that saves rows; every choice on the way that stands."""
-    least = _rows_of(sides, names, zone)
-    for _ in range(len(names)):
+def _walk(sides: list[int], fitting: list[list[int]], field: _Field) -> Iterator[tuple[int, ...]]:
+    """Turns one name over at a time for as long as that saves rows, and gives what it comes to."""
+    least = _cost_of(sides, field)
+    for _ in range(len(sides)):
         before = least
         for i, other in ((i, side) for i, able in enumerate(fitting) for side in able):
             turned = [*sides[:i], other, *sides[i + 1 :]]
-            cost = _rows_of(turned, names, zone) if other != sides[i] else least
+            cost = _cost_of(turned, field) if other != sides[i] else least
             if cost < least:
                 sides, least = turned, cost
         if least == before:
@@ -164,46 +202,41 @@ def _walk(
     yield tuple(sides)
 
 
-def _rows_of(sides: Sequence[int], names: Sequence[Name], zone: Zone) -> tuple[float, ...]:
-    placed = _stand(names, sides, zone)
-    return (float("inf"),) if placed is None else _cost(placed, zone)
+def _cost_of(sides: Sequence[int], field: _Field) -> tuple[float, ...]:
+    rows = _rows(field, sides)
+    return (float("inf"),) if rows is None else field.cost(sides, rows)
 
 
-def _inside(span: tuple[float, float], zone: Zone) -> bool:
-    return span[0] >= zone.left and span[1] <= zone.right
-
-
-def _stand(names: Sequence[Name], sides: Sequence[int], zone: Zone) -> list[Placed] | None:
+def _rows(field: _Field, sides: Sequence[int]) -> tuple[int, ...] | None:
     """Rows for one choice of sides, or None where two names would each have to stand beyond the other."""
-    spans = [zone.span(name, side) for name, side in zip(names, sides, strict=True)]
-    nearer = {
-        i: {j for j, other in enumerate(names) if j != i and a - GAP < other.column < b + GAP}
-        for i, (a, b) in enumerate(spans)
-    }
+    nearer = [field.nearer[i][side] for i, side in enumerate(sides)]
+    spans = [field.spans[i][side] for i, side in enumerate(sides)]
     rows: dict[int, int] = {}
-    while len(rows) < len(names):
-        ready = [i for i in nearer if i not in rows and nearer[i] <= rows.keys()]
+    waiting = list(range(len(sides)))
+    while waiting:
+        ready = [i for i in waiting if nearer[i] <= rows.keys()]
         if not ready:
             return None
         for i in ready:
-            rows[i] = _row(i, rows, nearer[i], names, spans)
-    return [Placed(names[i], rows[i], sides[i]) for i in range(len(names))]
+            rows[i] = _row(i, rows, nearer[i], field.heights, spans)
+        waiting = [i for i in waiting if i not in rows]
+    return tuple(rows[i] for i in range(len(sides)))
 
 
 def _row(
-    i: int, rows: dict[int, int], nearer: set[int], names: Sequence[Name], spans: list[tuple[float, float]]
+    i: int,
+    rows: dict[int, int],
+    nearer: frozenset[int],
+    heights: list[int],
+    spans: list[tuple[float, float]],
 ) -> int:
-    row = max((rows[j] + len(names[j].lines) for j in nearer), default=0)
-    while any(_meet(i, row, j, rows[j], names, spans) for j in rows):
+    """The first free row beyond the nearer names, clear of every name whose letters share its stretch."""
+    row = max((rows[j] + heights[j] for j in nearer), default=0)
+    left, right = spans[i][0] - GAP, spans[i][1] + GAP
+    beside = [(rows[j], rows[j] + heights[j]) for j in rows if spans[j][0] < right and left < spans[j][1]]
+    while any(start < row + heights[i] and row < end for start, end in beside):
         row += 1
     return row
-
-
-def _meet(
-    i: int, row: int, j: int, other: int, names: Sequence[Name], spans: list[tuple[float, float]]
-) -> bool:
-    in_rows = other < row + len(names[i].lines) and row < other + len(names[j].lines)
-    return in_rows and spans[j][0] < spans[i][1] + GAP and spans[i][0] < spans[j][1] + GAP
 
 
 def text_box(placed: Placed, zone: Zone) -> Box:
