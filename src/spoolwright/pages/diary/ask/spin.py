@@ -7,7 +7,6 @@ from typing import Any
 
 from django import forms
 
-from spoolwright import quantities
 from spoolwright.bench import recording, spin_down, ticks
 from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.uncertainty import Measured
@@ -17,6 +16,7 @@ from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
 from spoolwright.pages.diary.ask.typed_reading import FAST_SPOOL
 from spoolwright.pages.diary.told import pictures, readings
+from spoolwright.pages.words import shown
 from spoolwright.sheets import reading_kinds
 from spoolwright.shop.acts.take_spin import values_of
 from spoolwright.shop.questions.blocks import Block
@@ -70,7 +70,7 @@ class SpinForm(SignalForm):
     def _of_sheet(self) -> list[tuple[str, str]]:
         if self.desk.sheet is None:
             return []
-        amount = quantities.show(bare_inertia(self.desk.sheet), "inertia", self.desk.system)
+        amount = shown.quantity(bare_inertia(self.desk.sheet), "inertia", self.desk.system)
         return [(FROM_SHEET, f"the bare spool’s by the reel’s sheet, {amount}; only with the line off")]
 
     @property

@@ -9,6 +9,7 @@ from typing import Any
 from spoolwright import quantities
 from spoolwright.bench.budget import Contribution
 from spoolwright.pages.words import shown
+from spoolwright.pages.words.promised import IN_PERCENT
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import Span
@@ -96,7 +97,8 @@ def _budget_row(row: Contribution, system: str, per_inertia: bool) -> BudgetRow:
     title, dimension = RESULTS[row.result]
     if per_inertia:
         dimension = PER_INERTIA.get(row.result, dimension)
-    amount = shown.unbroken(quantities.show(row.uncertainty, dimension, system))
+    unit = "%" if row.result in IN_PERCENT else None
+    amount = shown.unbroken(quantities.show(row.uncertainty, dimension, system, unit=unit))
     way = "from scatter" if row.way == "A" else "from what is known"
     return BudgetRow(title, row.source, way, amount)
 
