@@ -21,6 +21,10 @@ def mass(owner: Any) -> dict[str, Any]:
     return {**tag(owner), "kind": "mass"}
 
 
+def nothing_typed(_: Any) -> dict[str, Any]:
+    return {"do": "write"}
+
+
 def arrival(owner: Any) -> dict[str, Any]:
     from tests.shop import walk
 
@@ -45,9 +49,9 @@ ROWS = [
     Row("diary:diary", "GET", 200, 200, address=tag),
     Row("diary:diary", "POST", 405, 405, address=tag),
     Row("diary:write", "GET", 200, 200, address=a_finding),
-    Row("diary:write", "POST", 422, 422, address=a_finding),
+    Row("diary:write", "POST", 422, 422, address=a_finding, sent=nothing_typed),
     Row("diary:typed", "GET", 200, 200, address=mass),
-    Row("diary:typed", "POST", 422, 422, address=mass),
+    Row("diary:typed", "POST", 422, 422, address=mass, sent=nothing_typed),
     Row("diary:trace", "GET", 404, 404, address=arrival),
     Row("diary:trace", "POST", 405, 405, address=arrival),
     Row("diary:strike", "GET", 200, 200, address=arrival),
