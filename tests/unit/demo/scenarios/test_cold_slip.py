@@ -32,17 +32,11 @@ def slips(read: Any) -> list[tuple[bool, float]]:
     ]
 
 
-def test_it_is_linked_to_its_parent_and_comes_on_day_19(found: list[Any], back: Any) -> None:
+def test_linked_to_its_parent_mended_and_not_invoiced(found: list[Any], back: Any) -> None:
     first = next(read for read in found if read.visit.pk == back.visit.return_of_id)
     assert first.reel == back.reel
     assert (back.visit.arrived_at.date() - first.visit.sent_home_at.date()).days in (19, 20, 21)
-
-
-def test_warm_it_holds_and_cold_it_slips_7_of_20_then_none(back: Any) -> None:
     assert slips(back) == [(False, 0), (True, 7), (True, 0), (False, 0)]
-
-
-def test_it_is_not_invoiced_and_what_it_cost_us_is_written(back: Any) -> None:
     assert not back.of_kind("invoice")
     assert not back.of_kind("quote")
     (work,) = back.of_kind("work")

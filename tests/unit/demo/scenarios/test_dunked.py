@@ -37,15 +37,9 @@ def test_she_was_asked_before_1300_was_passed_and_her_answer_is_kept(read: Any) 
     assert raised.part.exact_words
     (work,) = read.of_kind("work")
     assert work.entry.written_at > raised.entry.written_at
-
-
-def test_the_sixty_per_cent_rule_is_told(read: Any) -> None:
     (warned,) = read.of_kind("quote")[1].part.options.get().warnings
     assert "1,470.00 kr, 77% of the 1,900.00 kr" in warned
     assert "more than such a repair is usually worth" in warned
-
-
-def test_the_bill(read: Any) -> None:
     (invoice,) = read.of_kind("invoice")
     assert invoice.part.total_minor == 1470_00
     assert {line.what: line.gross_minor for line in invoice.part.lines.all()}["Bearings"] == 300_00
