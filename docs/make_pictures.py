@@ -68,14 +68,16 @@ def diary(page: Any) -> bytes:
 
 def section(page: Any) -> bytes:
     settled(page, "/sheets/tarvak-58r/")
-    return around(page, page.locator("figure.drawing").first)
+    drawing = page.locator("main svg:visible").first.bounding_box()
+    return shot(page, top=drawing["y"], left=drawing["x"], width=drawing["width"], height=drawing["height"])
 
 
 def quote(page: Any) -> bytes:
     settled(page, pier_reel(page))
     page.locator("a[href*='/quote/']").first.click()
     page.wait_for_load_state("networkidle")
-    return shot(page, top=0, left=140, width=1000, height=960)
+    top = page.get_by_text("side by side", exact=True).bounding_box()["y"] - 24
+    return shot(page, top=top, left=140, width=1000, height=1000)
 
 
 def proof(page: Any) -> bytes:
