@@ -8,6 +8,7 @@ import pytest
 
 from spoolwright import quantities
 from spoolwright.judgement.prediction import predict
+from spoolwright.judgement.shop_rates import starting_rates
 from spoolwright.sheets import reel_sheet
 
 POUND = quantities.read("1 lb", "force")
@@ -65,3 +66,18 @@ def test_light_oil_spins_20_to_40_seconds_on_a_mid_size_reel() -> None:
     # Common practice, no source: 20 to 40 s cleaned and lightly oiled, 40 to 90 s open and lightly oiled.
     for slug in ("tarvak-52", "tarvak-58r"):
         assert 20 <= predict(reel_sheet.load(slug), {}).values["spin_time"].middle <= 40
+
+
+@pytest.mark.parametrize(
+    ("tier", "usd", "said"),
+    [
+        # Common practice, no source: what benches commonly ask, without parts.
+        ("basic", 15, "about 15 USD for a basic clean"),
+        ("common", 50, "about 50 USD for a common tune"),
+        ("full", 110, "up to about 110 USD for a full tune with six to eight bearings"),
+    ],
+)
+def test_what_the_trade_commonly_asks(tier: str, usd: int, said: str) -> None:
+    held = starting_rates().tier(tier)
+    assert held.customary_usd == (usd, usd)
+    assert said in held.customary_words

@@ -58,7 +58,8 @@ class Grounds:
     def of_range(self, name: str) -> tuple[str, ...]:
         """Why a plain range is what it is."""
         held = self.state.ranges[name]
-        said = quantities.show_interval(held.low, held.high, _RANGE_DIMENSIONS[name], self.system)
+        span = quantities.show_interval(held.low, held.high, _RANGE_DIMENSIONS[name], self.system)
+        said = f"{_NAMES[name]} from {span}"
         by = self._works((name,))
         # A reading taken before a work that renews the thing itself says nothing of the thing after it.
         return (f"{said} ({held.mark})", *by) if by else (f"{said} ({held.mark})", *self._readings((name,)))

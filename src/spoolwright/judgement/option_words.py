@@ -130,7 +130,7 @@ def warnings(case: Case, way: Way, job: JobPrice, prediction: Prediction | None)
 
 
 def beside_the_trade(case: Case, works: Sequence[Work], job: JobPrice) -> str:
-    """Beside the customary ask: works that only a full tune holds are measured against a full tune.
+    """Beside the customary ask: of a full tune where the works come nearest to one, else of what is charged.
 
     Parameters
     ----------
@@ -159,9 +159,15 @@ def beside_the_trade(case: Case, works: Sequence[Work], job: JobPrice) -> str:
     >>> beside_the_trade(case, [], price_of([], "fly", case.rates))
     ''
     """
-    known = {tier.key for tier in case.rates.tiers}
-    tier = "full" if any(work.within == ("full",) for work in works) and "full" in known else job.tier
-    return compared_with_trade(job.priced, tier, case.rates) if tier and job.tier else ""
+    return compared_with_trade(job.priced, _measure(case, works, job), case.rates) if job.tier else ""
+
+
+def _measure(case: Case, works: Sequence[Work], job: JobPrice) -> str:
+    """A small work of a full tune does not make a common tune one: the usual minutes decide."""
+    usual = {tier.key: tier.minutes[case.kind] for tier in case.rates.tiers if case.kind in tier.minutes}
+    if not {"full", job.tier} <= usual.keys() or all(work.within != ("full",) for work in works):
+        return job.tier
+    return min((job.tier, "full"), key=lambda key: abs(job.minutes - usual[key]))
 
 
 def _predicted(case: Case, prediction: Prediction | None) -> list[str]:

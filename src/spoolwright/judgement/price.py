@@ -254,18 +254,18 @@ def compared_with_trade(priced: Priced, tier_key: str, rates: ShopRates) -> str:
     Examples
     --------
     >>> from spoolwright.judgement.shop_rates import starting_rates
-    >>> compared_with_trade(price([Charge("tier", "Common tune", 52000)], starting_rates()), "common",
-    ...                     starting_rates())
-    'Work alone: 520.00 kr. The trade commonly asks about 50 USD, here 500.00 kr (no source): about 4 % more.'
+    >>> tune = price([Charge("tier", "Common tune", 52000)], starting_rates())
+    >>> compared_with_trade(tune, "common", starting_rates()).removeprefix("Work alone: 520.00 kr. ")
+    'The trade commonly asks about 50 USD for a common tune, here 500.00 kr (no source): about 4 % more.'
     """
-    low, high = rates.tier(tier_key).customary_usd
+    tier = rates.tier(tier_key)
+    low, high = tier.customary_usd
     asked = sum(line.gross_minor for line in priced.lines if line.kind in ("tier", "labour", "discount"))
-    usd = f"{low} USD" if low == high else f"{low} to {high} USD"
     span = [money.show(x * rates.minor_per_usd, rates.money_mark, rates.minor_per_major) for x in (low, high)]
     here = span[0] if low == high else " to ".join(span)
     ours = money.show(asked, rates.money_mark, rates.minor_per_major)
     return (
-        f"Work alone: {ours}. The trade commonly asks about {usd}, here {here} (no source): "
+        f"Work alone: {ours}. The trade commonly asks {tier.customary_words}, here {here} (no source): "
         f"{_beside(asked, low * rates.minor_per_usd, high * rates.minor_per_usd)}."
     )
 

@@ -15,7 +15,7 @@ TaxBasis = Literal["document", "line"]
 
 @dataclass(frozen=True)
 class Tier:
-    """A fixed price for a named amount of work; `customary_usd`: what the trade commonly asks (no source)."""
+    """A fixed price for a named amount of work; `customary`: what the trade commonly asks (no source)."""
 
     key: str
     title: str
@@ -23,6 +23,7 @@ class Tier:
     holds: str
     minutes: Mapping[str, int]
     customary_usd: tuple[int, int]
+    customary_words: str
 
 
 @dataclass(frozen=True)
@@ -87,7 +88,7 @@ def _refuse_bad_rates(rates: ShopRates) -> None:
 
 def _tier_from(row: Mapping[str, Any]) -> Tier:
     low, high = row["customary_usd"]
-    return Tier(row["key"], row["title"], row["price_minor"], row["holds"], dict(row["minutes"]), (low, high))
+    return Tier(**{**row, "minutes": dict(row["minutes"]), "customary_usd": (low, high)})
 
 
 @lru_cache(maxsize=1)

@@ -45,14 +45,24 @@ def test_a_dry_stack_chosen_by_hand_is_warned_of() -> None:
 def test_each_reason_is_given_once() -> None:
     case = open_case(SHEET, {}, [], RATES, samples=200)
     reasons = rests_on(case.predict([]))
-    assert reasons
+    assert any(why.startswith("start-up ratio from ") for why in reasons)
     assert len(reasons) == len(set(reasons))
 
 
-def test_full_works_are_measured_against_a_full_tune_and_an_extra_against_nothing() -> None:
+def test_the_measure_is_the_tier_that_the_works_come_nearest_to() -> None:
+    """A common tune with one small work of a full one is still a common tune."""
     case = open_case(None, {}, [], RATES, around=Around(kind=KIND))
-    works = chosen(["strip-and-wash", "run-in"], KIND)
-    assert "110 USD" in beside_the_trade(case, works, price_of(works, KIND, RATES))
+    base = ["strip-and-wash", "regrease-gears", "set-and-prove"]
+    small = chosen([*base, "dress-drag", "new-idler-cog", "knob-bearings"], KIND)
+    assert "50 USD for a common tune" in beside_the_trade(case, small, price_of(small, KIND, RATES))
+    large = chosen([*base, "carbon-drag-set", "polish-spool-shaft", "new-end-discs", "run-in"], KIND)
+    assert "up to about 110 USD for a full tune" in beside_the_trade(
+        case, large, price_of(large, KIND, RATES)
+    )
+
+
+def test_an_extra_is_measured_against_nothing() -> None:
+    case = open_case(None, {}, [], RATES, around=Around(kind=KIND))
     cog = chosen(["new-idler-cog"], KIND)
     assert beside_the_trade(case, cog, price_of(cog, KIND, RATES, before=Before("common"))) == ""
 
