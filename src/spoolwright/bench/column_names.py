@@ -21,6 +21,7 @@ _FORCE_WORDS = (
     *("charge", "poids", "fuerza", "peso", "forza", "carga", "kracht", "vekt", "siła", "voima"),
     *("сила", "нагрузка", "вес", "力", "拉力", "荷重", "重量", "负荷"),
 )
+_UNIT_WORDS = ("unit", "units", "einheit", "unité", "unidad", "unità", "enhet", "eenheid", "单位", "単位")
 _NOT_THE_SIGNAL = ("peak", "max", "min", "mean", "average", "limit", "setpoint", "tare", "spitze", "pic")
 _SAME_UNIT = {
     "sec": "s",
@@ -40,9 +41,23 @@ _SAME_UNIT = {
     "牛顿": "N",
     "千克": "kg",
     "公斤": "kg",
+    "千克力": "kgf",
+    "克": "g",
+    "磅": "lb",
+    "kp": "kgf",
+    "kg-f": "kgf",
     "kilogram-force": "kgf",
     "pound-force": "lbf",
     "n": "N",
+    "newton": "N",
+    "newtons": "N",
+    "с": "s",
+    "сек": "s",
+    "мс": "ms",
+    "н": "N",
+    "кг": "kg",
+    "кгс": "kgf",
+    "г": "g",
 }
 _BRACKETED = re.compile(r"[\[({<]\s*([^\])}>]{1,16}?)\s*[\])}>]")
 _LAST_WORD = re.compile(r"(?:[\s,/_:.-]|\bin\s)\s*([^\s,/_:.\[\](){}-]{1,14})\s*$")
@@ -110,7 +125,18 @@ def _column(table: Table, index: int) -> Column:
     force_unit = "" if time_unit or (time and not force) else _unit_in(words, "force")
     if not time_unit and table.is_clock(index):
         time_unit = "s"
+    if not (time_unit or force_unit):
+        beside = table.unit_in_cells(index) or _unit_of_next(table, index)
+        time_unit, force_unit = (known_unit(beside, key) for key in ("time", "force"))
     return Column(index, title, time_unit, force_unit)
+
+
+def _unit_of_next(table: Table, index: int) -> str:
+    """The one word in a column of units beside a column of numbers."""
+    titled = [row[index + 1] for row in table.header if index + 1 < len(row)]
+    if table.header and not any(_has_word(title, _UNIT_WORDS) for title in titled):
+        return ""
+    return table.word_throughout(index + 1)
 
 
 def _unit_in(cells: list[str], dimension: str) -> str:

@@ -24,7 +24,12 @@ _NUMBER = {
     ".": re.compile(r"[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,3})?"),
     ",": re.compile(r"[+-]?(?:\d+(?:,\d*)?|,\d+)(?:[eE][+-]?\d{1,3})?"),
 }
-_CLOCK = re.compile(r"(?:\S+[ T])?(\d{1,3}):(\d{2})(?::(\d{2}))?(?:[.,](\d+))?(?:Z|[+-]\d\d:?\d\d)?")
+_CLOCK = re.compile(
+    r"(?:\S+[ T])?(\d{1,3}):(\d{2})(?::(\d{2}))?(?:[.,](\d+))?(?:Z|[+-]\d\d:?\d\d)?(?:\s*([AP])\.?M\.?)?",
+    re.IGNORECASE,
+)
+_WITH_UNIT = re.compile(r"([+-]?[\d.,]*\d(?:[eE][+-]?\d{1,3})?)\s*([^\W\d_]{1,7})")
+_DAY = 86400.0
 _NOT_FINITE = re.compile(r"[+-]?(?:nan|inf|infinity|1\.#\w+)", re.IGNORECASE)
 _ACCEPTED_NUMBER = "a plain number such as 12.5 or 12,5 in every row"
 
@@ -56,8 +61,21 @@ class Table:
         return [column for column in range(self.width) if self.is_number(column)]
 
     def column(self, column: int) -> NDArray[np.float64]:
-        """The numbers of one column; times of day become seconds."""
-        return np.array([self._value(i, column) for i in range(len(self.rows))], dtype=np.float64)
+        """The numbers of one column; times of day become seconds, and go on counting after midnight."""
+        values = np.array([self._value(i, column) for i in range(len(self.rows))], dtype=np.float64)
+        if self.is_clock(column):
+            values[1:] += _DAY * np.cumsum(np.diff(values) < -0.5 * _DAY)
+        return values
+
+    def unit_in_cells(self, column: int) -> str:
+        """What stands after the number in every cell of a column."""
+        units = {_parted(row[column])[1] for row in self.rows if column < len(row)}
+        return units.pop() if len(units) == 1 else ""
+
+    def word_throughout(self, column: int) -> str:
+        """What every cell of a column says, if they all say the same."""
+        words = {row[column].strip() for row in self.rows if column < len(row)}
+        return words.pop() if len(words) == 1 else ""
 
     def is_clock(self, column: int) -> bool:
         """Whether this column holds times of day rather than plain numbers."""
@@ -67,7 +85,7 @@ class Table:
         cells = self.rows[row]
         if column >= len(cells):
             raise Unreadable(f"column {column + 1} is missing", self.where(row), _ACCEPTED_NUMBER)
-        cell = cells[column].strip()
+        cell = _parted(cells[column])[0]
         if _NUMBER[self.decimal].fullmatch(cell):
             value = float(cell.replace(",", "."))
             if abs(value) < 1e15:
@@ -206,8 +224,14 @@ def _is_split_decimal(rows: Sequence[list[str]], width: int, pattern: tuple[int,
 
 
 def _is_value(cell: str, point: str) -> bool:
+    return bool(_NUMBER[point].fullmatch(_parted(cell)[0]) or _CLOCK.fullmatch(cell.strip()))
+
+
+def _parted(cell: str) -> tuple[str, str]:
+    """A number and the unit behind it, where a gauge writes one into every cell."""
     cell = cell.strip()
-    return bool(_NUMBER[point].fullmatch(cell) or _CLOCK.fullmatch(cell))
+    found = _WITH_UNIT.fullmatch(cell) if cell and cell[-1].isalpha() else None
+    return (found[1], found[2]) if found else (cell, "")
 
 
 def _no_numbers(lines: Sequence[tuple[int, str]], name: str) -> tuple[str, str, str]:
@@ -232,19 +256,35 @@ def _table(layout: _Layout, lines: Sequence[tuple[int, str]], name: str) -> Tabl
     rows = list(_cut((line for _, line in lines[layout.first :]), layout.delimiter))
     numbers = [n for n, _ in lines[layout.first :]]
     end = len(rows)
-    while end > 1 and not any(_is_value(cell, layout.decimal) for cell in rows[end - 1]):
+    lead = next(i for i, cell in enumerate(rows[0]) if _is_value(cell, layout.decimal))
+    while end > 1 and not any(_is_value(cell, layout.decimal) for cell in rows[end - 1][: lead + 1]):
         end -= 1
     above = [line for _, line in lines[: layout.first]]
-    header = [row for row in _cut(above, layout.delimiter) if len(row) >= layout.width - 1][-3:]
+    titles = (_titles(row, layout) for row in _cut(above, layout.delimiter))
+    header = [row for row in titles if len(row) >= layout.width - 1][-3:]
     return Table(
         name, rows[:end], numbers[:end], header, above, layout.delimiter, layout.decimal, layout.width
     )
 
 
+def _titles(row: list[str], layout: _Layout) -> list[str]:
+    """Cells of a line above the numbers; where blanks part them, a bracket belongs to the word before."""
+    if layout.delimiter != " " or len(row) <= layout.width:
+        return row
+    joined: list[str] = []
+    for word in row:
+        if joined and word[:1] in "([{<":
+            joined[-1] += f" {word}"
+        else:
+            joined.append(word)
+    return joined
+
+
 def _seconds(clock: re.Match[str]) -> float:
     """Hours, minutes and seconds to seconds; with one colon it is minutes and seconds."""
-    first, second, third, rest = clock.groups()
+    first, second, third, rest, half = clock.groups()
     fraction = float(f"0.{rest}") if rest else 0.0
     if third is None:
         return int(first) * 60.0 + int(second) + fraction
-    return int(first) * 3600.0 + int(second) * 60.0 + int(third) + fraction
+    hours = int(first) if half is None else int(first) % 12 + 12 * (half in "pP")
+    return hours * 3600.0 + int(second) * 60.0 + int(third) + fraction

@@ -71,6 +71,8 @@ def read(data: bytes, *, name: str = "", form: TraceForm | None = None) -> PullT
     time, force = trace_columns.values(table, picked)
     _check(time, table, picked)
     turned, notes = _upright(force)
+    if picked.only_fits:
+        notes += (f"The file names no unit of time; only {picked.time_unit} makes it as long as a pull.",)
     time = time - time[0]
     rate = (len(time) - 1) / float(time[-1])
     return PullTrace(time, turned, _found(table, picked, encoding, rate), notes)

@@ -23,17 +23,26 @@ _RATE = re.compile(
 _INTERVAL = re.compile(
     r"interval\D{0,4}?\(?(ms|s)?\)?[\s,;:=\"\t]{1,4}(\d+(?:[.,]\d+)?)\s*(ms|s)?\b", re.IGNORECASE
 )
+_UNIT_ABOVE = re.compile(
+    r"^\W*(?:force |pull )?(?:units?|einheit|unité|unidad|unità|enhet|eenheid|yksikkö|单位|単位)\b(.*)$",
+    re.IGNORECASE | re.MULTILINE,
+)
+_SHORTEST, _LONGEST = 1.0, 600.0
 
 
 @dataclass(frozen=True)
 class Picked:
-    """The choice: a column of time (or a rate), a column of pull, and the unit of each."""
+    """The choice: a column of time (or a rate), a column of pull, and the unit of each.
+
+    `only_fits`: the file names no unit of time, and this is the only one in which it lasts as long as a pull.
+    """
 
     time: Column | None
     force: Column
     time_unit: str
     force_unit: str
     rate: float | None
+    only_fits: bool = False
 
 
 def pick(table: Table, form: TraceForm) -> Picked:
@@ -60,7 +69,8 @@ def pick(table: Table, form: TraceForm) -> Picked:
 
     Source
     ------
-    Our own rule: a unit is found in the file or asked for, never guessed.
+    Our own rule: a unit is found in the file or asked for. A unit of time is found too where only one of s,
+    ms and us makes the file last 1 to 600 s.
 
     Examples
     --------
@@ -74,15 +84,18 @@ def pick(table: Table, form: TraceForm) -> Picked:
     rate = form.rate if form.rate is not None else (None if time else _stated_rate(table))
     force = _force_column(table, found, time, form)
     questions = [] if force else [_which_column(found, time)]
-    time_unit = _unit(form.time_unit, time.time_unit if time else "s", "time", questions)
+    named = time.time_unit if time else "s"
+    fits = _only_fitting(table, time) if time and not (named or form.time_unit) else ""
+    time_unit = _unit(form.time_unit, named or fits, "time", questions)
     in_file = force.force_unit if force else next((c.force_unit for c in found if c.force_unit), "")
+    in_file = in_file or _unit_above(table)
     force_unit = _unit(form.force_unit, in_file, "force", questions, force)
     if time is None and rate is None:
         questions.append(Question("rate", "How many samples a second were taken?", "a number such as 100 Hz"))
     if questions or force is None:
         raise NeedsAnswer(tuple(questions), table.name)
     _check_rate(rate, table)
-    return Picked(time, force, time_unit, force_unit, rate)
+    return Picked(time, force, time_unit, force_unit, rate, bool(fits))
 
 
 def _refuse_ticks(table: Table, found: tuple[Column, ...]) -> None:
@@ -126,8 +139,18 @@ def _force_column(
         [column for column in rest if not _is_counter(table, column)],
     ):
         if few:
-            return few[0] if len(few) == 1 else None
+            return few[0] if len(few) == 1 or _same_pull(table, few) else None
     return None
+
+
+def _same_pull(table: Table, few: list[Column]) -> bool:
+    """Whether a gauge shows one pull in several units."""
+    if not all(column.force_unit for column in few):
+        return False
+    first, *others = (table.column(c.index) * factor(c.force_unit, "force") for c in few)
+    near = 0.02 * float(np.abs(first).max())
+    different = len({column.force_unit for column in few}) == len(few)
+    return different and all(bool(np.all(np.abs(other - first) <= near)) for other in others)
 
 
 def _is_counter(table: Table, column: Column) -> bool:
@@ -165,6 +188,22 @@ def _unit(
         what = "the time" if dimension == "time" else "the pull"
         questions.append(Question(key, f"In which unit is {what}{titled}?", units))
     return in_file
+
+
+def _only_fitting(table: Table, time: Column) -> str:
+    """The one unit of time in which the file lasts as long as a pull does."""
+    lasts = float(np.ptp(table.column(time.index)))
+    fitting = [unit for unit in ("s", "ms", "us") if _SHORTEST <= lasts * factor(unit, "time") <= _LONGEST]
+    return fitting[0] if len(fitting) == 1 else ""
+
+
+def _unit_above(table: Table) -> str:
+    """A unit of force in a line of its own above the numbers, such as "Unit: kg"."""
+    for line in _UNIT_ABOVE.findall("\n".join(table.above)):
+        units = [unit for word in re.split(r'[\s,;:=|"()\[\]]+', line) if (unit := known_unit(word, "force"))]
+        if units:
+            return units[0]
+    return ""
 
 
 def _stated_rate(table: Table) -> float | None:

@@ -23,6 +23,10 @@ from spoolwright.bench.column_names import columns, factor, known_unit
         ("Weight [oz]", "", "oz"),
         ("拉力(N)", "", "N"),
         ("KG", "", "KG"),
+        ("Force (Newton)", "", "N"),
+        ("Kraft [kp]", "", "kgf"),
+        ("Сила (кг)", "", "kg"),
+        ("Время (с)", "s", ""),
         ("Displacement [mm]", "", ""),
         ("Input 1 V", "", ""),
         ("Force min", "", ""),
@@ -38,6 +42,15 @@ def test_the_unit_in_a_header(title: str, time_unit: str, force_unit: str) -> No
 def test_a_unit_may_stand_in_a_line_of_its_own() -> None:
     table = delimited.read("Time|Pull\ns|kg\n0|1\n1|2\n")
     assert [(c.time_unit, c.force_unit) for c in columns(table)] == [("s", ""), ("", "kg")]
+
+
+def test_a_unit_may_stand_in_every_cell_or_in_a_column_of_units() -> None:
+    cells = delimited.read("Time|Pull\n0.0 s|1.5 kg\n0.1 s|1.6 kg\n")
+    assert [(c.time_unit, c.force_unit) for c in columns(cells)] == [("s", ""), ("", "kg")]
+    beside = delimited.read("Time (s)|Pull|Unit\n0.0|1.5|lb\n0.1|1.6|lb\n")
+    assert columns(beside)[1].force_unit == "lb"
+    state = delimited.read("Time (s)|Pull|Overload\n0.0|1.5|N\n0.1|1.6|N\n")
+    assert columns(state)[1].force_unit == ""
 
 
 @pytest.mark.parametrize("title", ["Force", "Zug", "Poids", "力", "Load cell"])

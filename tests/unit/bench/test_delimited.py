@@ -52,6 +52,27 @@ def test_times_of_day_become_seconds() -> None:
     assert delimited.read("a;F\n01:30,5;1\n01:31,0;2\n").column(0).tolist() == [90.5, 91.0]
 
 
+def test_times_of_day_go_on_after_midnight_and_after_noon() -> None:
+    assert delimited.read("clock;F\n23:59:59.5;1\n00:00:00.5;2\n").column(0).tolist() == [86399.5, 86400.5]
+    noon = delimited.read("clock;F\n11:59:59 AM;1\n12:00:00 PM;2\n1:00:00 pm;3\n")
+    assert noon.column(0).tolist() == [43199.0, 43200.0, 46800.0]
+
+
+def test_a_unit_in_every_cell_does_not_hide_the_number() -> None:
+    table = delimited.read("t;F\n0.0 s;12.5 N\n0.1 s;12.6 N\n")
+    assert table.column(1).tolist() == [12.5, 12.6]
+    assert (table.unit_in_cells(0), table.unit_in_cells(1)) == ("s", "N")
+
+
+def test_a_summary_below_the_numbers_is_passed_over() -> None:
+    table = delimited.read("t;F\n0;1\n1;2\n2;3\nend of record\nMax;3\n")
+    assert len(table.rows) == 3
+
+
+def test_where_blanks_part_the_columns_a_bracket_belongs_to_its_title() -> None:
+    assert delimited.read("time (s)  force (N)\n0.0  1.5\n0.1  1.6\n").header == [["time (s)", "force (N)"]]
+
+
 @pytest.mark.parametrize("bad", ["nan", "-inf", "OL", "", "1e400", "1.2.3", "--4"])
 def test_a_value_that_is_no_number_is_named_with_its_line(bad: str) -> None:
     table = delimited.read(f"t;F\n0;1\n1;2\n2;{bad}\n3;4\n", name="pull.csv")

@@ -46,8 +46,30 @@ def test_a_column_that_is_not_there_is_refused_with_those_that_are() -> None:
 
 def test_everything_that_is_missing_is_asked_at_once() -> None:
     with pytest.raises(NeedsAnswer) as asked:
-        picked("Time;Force\n" + rows(".0", ".5"))
+        picked("Time;Force\n0.0;1.5\n0.1;2.5\n0.2;3.5\n")
     assert asked.value.missing == ("time_unit", "force_unit")
+
+
+@pytest.mark.parametrize(("step", "unit"), [(0.02, "s"), (20.0, "ms"), (20_000.0, "us")])
+def test_a_unit_of_time_is_found_where_only_one_makes_a_pull_of_it(step: float, unit: str) -> None:
+    found = picked("Time;Force (N)\n" + "".join(f"{i * step:g};{i % 7}.5\n" for i in range(200)))
+    assert (found.time_unit, found.only_fits) == (unit, True)
+
+
+def test_a_unit_of_time_that_fits_in_no_way_is_asked_for() -> None:
+    with pytest.raises(NeedsAnswer) as asked:
+        picked("Time;Force (N)\n" + "".join(f"{i / 1000};{i % 7}.5\n" for i in range(200)))
+    assert asked.value.missing == ("time_unit",)
+
+
+@pytest.mark.parametrize("line", ["Unit: kg", "Units;s;kg", "Einheit = kg", "Force unit (kg)"])
+def test_a_unit_in_a_line_above_counts_for_a_column_without_one(line: str) -> None:
+    assert picked(f"{line}\nTime (s);Force\n" + rows(".0", ".5")).force_unit == "kg"
+
+
+def test_a_pull_shown_in_two_units_is_one_pull() -> None:
+    text = "Time (s);Force (N);Force (kg)\n" + "".join(f"{i};{9.81 * i:.2f};{i}.00\n" for i in range(9))
+    assert picked(text).force.title == "Force (N)"
 
 
 def test_a_unit_that_is_none_is_asked_for_again() -> None:
