@@ -109,7 +109,10 @@ def test_a_pull_trace_is_drawn_before_it_is_written(
     assert visit.entries.count() == 1
     axe(page)
     shot(page, "drawn", size)
+    page.keyboard.press("Escape")
+    page.locator("#next h2").click()
     page.keyboard.press("n")
+    expect(page.locator(".chart-numbers table").first).to_be_visible()
     fill_conditions(page)
     page.get_by_role("button", name="Write the reading").click()
     expect(page.locator(".entry .trace-way")).to_be_visible()
@@ -213,6 +216,21 @@ def test_what_was_typed_survives_a_reload_and_is_gone_once_written(desk_page: Pa
     desk_page.goto(f"/diary/{visit.tag}/write/finding/")
     expect(desk_page.get_by_label("What is wrong")).to_have_value("")
     expect(desk_page.locator(".kept-words")).to_have_count(0)
+
+
+def test_back_and_forth_through_the_forms(desk_page: Page, shop: Any) -> None:
+    visit = arrived(shop.bench)
+    desk_page.goto(f"/diary/{visit.tag}/")
+    desk_page.keyboard.press("w")
+    expect(desk_page.locator("#next")).to_be_in_viewport()
+    desk_page.get_by_role("link", name="a finding").click()
+    expect(desk_page.locator("#next")).to_be_focused()
+    expect(desk_page.get_by_role("heading", name="A finding")).to_be_visible()
+    desk_page.go_back()
+    expect(desk_page.get_by_role("heading", name="Next: mass")).to_be_visible()
+    expect(desk_page).to_have_url(re.compile(f"/diary/{visit.tag}/(#next)?$"))
+    desk_page.go_forward()
+    expect(desk_page.get_by_role("heading", name="A finding")).to_be_visible()
 
 
 def test_a_lost_connection_loses_nothing(

@@ -44,6 +44,9 @@ def asked(desk: Desk, form: InkForm | None) -> HttpResponse:
     """The diary with this form in its open block; the block alone where a piece is wanted."""
     refused = form is not None and form.is_bound and not form.is_valid()
     facts = {"open": open_block.laid_out(desk, form)}
+    if doors.fragment_wanted(desk.request):
+        # A form that was chosen takes the focus; one that comes back leaves it where the hand was.
+        facts["takes_focus"] = form is None or not form.is_bound
     if not doors.fragment_wanted(desk.request):
         facts |= head.facts(desk) | {"blocks": told(desk, desk.diary.blocks, seen=_seen(desk))}
     status = doors.REFUSED if refused else 200
@@ -58,7 +61,7 @@ def answered(desk: Desk, written: Written, seen: int | None) -> HttpResponse:
         missed = f"?seen={since}" if written.missed else ""
         return HttpResponseRedirect(f"{desk.address}{missed}#entry-{written.entry.pk}")
     desk.look_again()
-    facts = {"blocks": _since(desk, since), "open": open_block.laid_out(desk, None)}
+    facts = {"blocks": _since(desk, since), "open": open_block.laid_out(desk, None), "takes_focus": True}
     response = doors.page(desk.request, "diary/_written.html", facts)
     response["X-Written"] = "1"
     response["HX-Replace-Url"] = desk.address

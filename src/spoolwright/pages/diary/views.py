@@ -6,7 +6,7 @@ from django.views.decorators.http import require_http_methods, require_safe
 from spoolwright.pages import doors
 from spoolwright.pages.diary import pen
 from spoolwright.pages.diary.desk import Desk
-from spoolwright.pages.diary.told import pictures
+from spoolwright.pages.diary.told import pictures, promised_band
 from spoolwright.pages.diary.told.blocks import told
 from spoolwright.pages.diary.writers import WRITERS, readings
 from spoolwright.sheets import reading_kinds
@@ -43,7 +43,8 @@ def trace(request: HttpRequest, tag: int, entry: int) -> HttpResponse:
     if block.entry.visit_id != desk.visit.pk or block.kind != "reading":
         raise Http404("This diary has no such reading.")
     kept = doors.found(pull_of(block.part) or spin_of(block.part), "No signal was kept with this reading.")
-    chart = pictures.chart_of(kept, desk.system)
+    hard_on = any(value.kind == "pull_full" for value in block.part.values.all())
+    chart = pictures.chart_of(kept, desk.system, promised_band.of_full_pull(desk) if hard_on else None)
     facts = {
         "desk": desk,
         "told": told(desk, [block])[0],

@@ -15,7 +15,8 @@ from spoolwright.pages.diary.ask import conditions
 from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
 from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
-from spoolwright.pages.diary.told import pictures, readings
+from spoolwright.pages.diary.told import pictures, promised_band, readings
+from spoolwright.papers.figures import Span
 from spoolwright.sheets import reading_kinds
 from spoolwright.shop.acts.take_pull import Pulled, values_of
 from spoolwright.shop.questions.blocks import Block
@@ -115,6 +116,9 @@ class PullForm(SignalForm):
     def conditions(self) -> dict[str, Any]:
         return conditions.given(self.cleaned_data, KEYS)
 
+    def _promised(self) -> Span | None:
+        return promised_band.of_full_pull(self.desk) if self.is_hard_on else None
+
     @property
     def drawn(self) -> dict[str, Any] | None:
         """The chart and its numbers as they would be written."""
@@ -126,7 +130,7 @@ class PullForm(SignalForm):
             for v in values_of(self.pulled)
         ]
         return {
-            "chart": pictures.pull_chart(kept, desk.system),
+            "chart": pictures.pull_chart(kept, desk.system, self._promised()),
             "told": readings.told(results, self.conditions(), desk.tags, desk.system, "pull trace"),
             "notes": kept.notes,
             "budget": pictures.budget_rows(kept.budget, desk.system),

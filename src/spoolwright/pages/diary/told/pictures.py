@@ -103,8 +103,10 @@ def _budget_row(row: Contribution, system: str, per_inertia: bool) -> BudgetRow:
     return BudgetRow(title, row.source, way, amount)
 
 
-def chart_of(kept: KeptPull | KeptSpin, system: str) -> Chart:
-    return pull_chart(kept, system) if isinstance(kept, KeptPull) else spin_chart(kept, system)
+def chart_of(kept: KeptPull | KeptSpin, system: str, promised: Span | None = None) -> Chart:
+    if isinstance(kept, KeptPull):
+        return pull_chart(kept, system, promised)
+    return spin_chart(kept, system)
 
 
 def is_per_inertia(reading: Any) -> bool:
