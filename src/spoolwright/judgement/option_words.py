@@ -118,7 +118,7 @@ def warnings(case: Case, way: Way, job: JobPrice, prediction: Prediction | None)
     >>> warnings(case, Way("by hand", ()), job, None)[0][:40]
     'This costs 129.00 kr, 64% of the 200.00 '
     """
-    found = [*_predicted(case, prediction), *_cost(case, job)]
+    found = [*_predicted(case, prediction if _is_news(case, way) else None), *_cost(case, job)]
     # What was held back says the same of the work that would go past the guard.
     if way.key != "most" or not way.held_back:
         found.append(past_guard(case, prediction))
@@ -168,6 +168,13 @@ def _measure(case: Case, works: Sequence[Work], job: JobPrice) -> str:
     if not {"full", job.tier} <= usual.keys() or all(work.within != ("full",) for work in works):
         return job.tier
     return min((job.tier, "full"), key=lambda key: abs(job.minutes - usual[key]))
+
+
+def _is_news(case: Case, way: Way) -> bool:
+    """An extra that does not touch drag or spool was warned of with the works agreed before."""
+    if not case.around.before.is_anything:
+        return True
+    return any({"pull_full", "start_up_ratio", "spin_time"} & set(work.readings) for work in way.works)
 
 
 def _predicted(case: Case, prediction: Prediction | None) -> list[str]:

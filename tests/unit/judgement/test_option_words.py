@@ -80,3 +80,14 @@ def test_an_extra_is_weighed_against_the_used_price_with_all_that_was_agreed_bef
         "With what was agreed before this comes to 1,470.00 kr, 77% of the 1,900.00 kr that the reel would "
         "fetch used. That is more than such a repair is usually worth.",
     )
+
+
+def test_an_extra_does_not_warn_again_of_what_was_agreed_before() -> None:
+    around = Around(before=Before("common", ("strip-and-wash", "carbon-drag-set")))
+    case = open_case(SHEET, {}, [], RATES, around=around, samples=200)
+    pressed = []
+    for name in ("new-idler-cog", "under-gear-disc"):
+        works = chosen([name], KIND)
+        said = warnings(case, Way("extra", works), price_of(works, KIND, RATES), case.predict(works))
+        pressed.append(any("is pressed with" in words for words in said))
+    assert pressed == [False, True]

@@ -41,6 +41,11 @@ def ceiling_minor(option: Any, quote: Any) -> int | None:
     return price.ceiling(option.whole_minor, replace(rates(), legal_ceiling=Fraction(quote.legal_ceiling)))
 
 
+def own_cap_minor(quote: Any) -> int | None:
+    """The cap that the customer answered before this extra was asked; it goes before the law's ceiling."""
+    return quote.extends.cap_minor if quote.extends else None
+
+
 def promised_figure(promise: Any, system: str) -> Figure:
     """What is promised, with its middle where both ends are; "at most 1.15" where one is."""
     low, middle, high = promise.low_si, promise.middle_si, promise.high_si
@@ -72,6 +77,8 @@ def _beneath(option: Any, lines: list[Any], quote: Any, amounts: Amounts) -> Ite
     yield PriceLine(f"of which tax, {percent(quote.tax_rate)}", amounts(tax))
     if option.whole_minor != option.total_minor:
         yield PriceLine("together with what you said yes to before", amounts(option.whole_minor))
-    ceiling = ceiling_minor(option, quote)
-    if ceiling is not None:
+    cap, ceiling = own_cap_minor(quote), ceiling_minor(option, quote)
+    if cap is not None:
+        yield PriceLine("your own cap, which stands", amounts(cap))
+    elif ceiling is not None:
         yield PriceLine("a bill may not pass, without a new answer from you", amounts(ceiling))

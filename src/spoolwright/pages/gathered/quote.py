@@ -63,5 +63,5 @@ def _complaint(before: list[Any]) -> str:
 
 def _cap(quote: Any, amounts: Amounts) -> str:
     """The cap that holds already when an extra is asked."""
-    cap = quote.extends.cap_minor if quote.extends else None
+    cap = offers.own_cap_minor(quote)
     return amounts(cap) if cap is not None else ""

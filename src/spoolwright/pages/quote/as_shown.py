@@ -16,6 +16,8 @@ from spoolwright.papers.figures import shown as figure_shown
 from spoolwright.papers.quote import Offer, Quote, cap_sentence, law_sentence, side_by_side
 from spoolwright.shop.questions.diary import Diary, diary
 
+OF_THE_DRAG = ("pull_full", "start_up_ratio", "judder")
+
 
 @dataclass(frozen=True)
 class OfferShown:
@@ -55,7 +57,7 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
     held = doors.found(diary(entry.visit_id))
     quote = quote_of.gathered(held, entry, shop, system)
     block = next(b for b in held.blocks if b.entry.pk == entry.pk)
-    drawn = drag_charts.worth_drawing(block.part.options.all())
+    drawn = drag_charts.worth_drawing(_about_the_drag(block.part))
     wide, narrow = _drawings(held, entry, system)
     return Shown(
         quote=quote,
@@ -77,6 +79,14 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
         paper=doors.way_to("paper:quote", entry.pk),
         other_units="imperial" if system == "metric" else "metric",
     )
+
+
+def _about_the_drag(part: Any) -> list[Any]:
+    """The options whose drag is worth a chart: for an extra only one that promises something of it."""
+    options = list(part.options.all())
+    if part.extends_id is None:
+        return options
+    return [option for option in options if any(p.reading_kind in OF_THE_DRAG for p in option.promises.all())]
 
 
 def _offers(quote: Quote, part: Any, drawn: list[tuple[Any, Any]], system: str) -> list[OfferShown]:

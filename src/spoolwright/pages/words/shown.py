@@ -38,4 +38,6 @@ def interval(low: float, high: float, dimension: str, system: str) -> str:
 def unbroken(text: str) -> str:
     """A number and its unit never part at the end of a line; a power stands where a reader looks for it."""
     raised = text.replace("^2", "\u00b2").replace("^3", "\u00b3")
-    return raised.replace(" ", "\u00a0").replace("\u00a0±\u00a0", " ±\u00a0").replace("\u00a0to\u00a0", " to ")
+    return (
+        raised.replace(" ", "\u00a0").replace("\u00a0±\u00a0", " ±\u00a0").replace("\u00a0to\u00a0", " to ")
+    )
