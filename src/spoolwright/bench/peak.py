@@ -19,9 +19,9 @@ _STEEPER = 3.0
 _SLOW_STEP = 0.055
 """Seconds between samples from which on a gauge is too slow to see how the pull falls from its peak."""
 
-_SHARE_SLOW = 0.2
-"""How far towards the upper limit the estimate of a slow gauge goes: a hand's climb mostly ends below it
-(judgement prior)."""
+_SHARE, _SHARE_SLOW = 0.35, 0.2
+"""How far from the highest sample towards the upper limit the estimate goes, and for a slow gauge: a hand's
+climb mostly ends nearer to the sample (judgement prior)."""
 
 
 @dataclass(frozen=True)
@@ -58,8 +58,8 @@ def highest(time: Samples, force: Samples, start: int, stop: int, noise: float) 
     too much, a peak that stands alone reads nothing too much. Half of e(m) is taken off, and half of it is
     the uncertainty, because it is one or the other. Between samples the pull cannot rise faster than it did
     on the way up nor fall more than three times as fast as on the way down, steps freed of noise; where those
-    two lines meet is the upper limit, the sample the lower one, the middle is taken. A gauge slower than 20
-    samples a second does not see the fall; for it only the first line counts, and a fifth of it is taken.
+    two lines meet is the upper limit, the sample the lower one; a third of the way is taken. A gauge slower
+    than 20 samples a second does not see the fall; for it only the first line counts, and a fifth is taken.
 
     Source
     ------
@@ -78,7 +78,7 @@ def highest(time: Samples, force: Samples, start: int, stop: int, noise: float) 
     near = int(np.count_nonzero(window >= force[top] - 2 * noise)) if noise > 0 else 1
     lift, spread = _of_highest(near)
     hidden = max(0.0, _meeting(time, force, top, noise) - float(force[top]))
-    share = _SHARE_SLOW if _is_slow(time) else 0.5
+    share = _SHARE_SLOW if _is_slow(time) else _SHARE
     value = float(force[top]) - 0.5 * lift * noise + share * hidden
     from_noise = noise * float(np.hypot(spread, 0.5 * lift))
     return Peak(value, from_noise, hidden * float(np.hypot(0.5 * RECTANGLE, 0.5 - share)))

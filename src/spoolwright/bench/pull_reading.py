@@ -20,6 +20,9 @@ from spoolwright.bench.unreadable import Unreadable
 SLOW_GAUGE = 20.0
 """Samples a second below which the start-up pull is only bracketed (common practice: a 20 Hz load cell)."""
 
+_OF_SECOND_DIFFERENCES = 1.944
+"""Variance of a variance from second differences over that from independent samples: 1 + 2 (16 + 1) / 36."""
+
 _NOISE_SPAN = 3.2897
 """5th to 95th percentile of a normal distribution, in standard deviations."""
 
@@ -63,7 +66,7 @@ class _Run:
     rounding: float
     zero: float
     noise: float
-    noise_is_known: bool
+    calm: int
     gain: float
     slow: bool
 
@@ -165,7 +168,7 @@ def _run(trace: PullTrace, gauge: Gauge, chosen: Slip) -> _Run:
         rounding=0.0 if shakes else step * ROUNDING,
         zero=float(np.hypot(gauge.offset, rest * RECTANGLE)),
         noise=chosen.noise,
-        noise_is_known=chosen.rest is not None,
+        calm=chosen.calm,
         gain=gauge.gain,
         slow=trace.found.rate < SLOW_GAUGE - 1,
     )
@@ -201,7 +204,7 @@ def step_of_display(force: Samples) -> float:
 
 def _judder(run: _Run) -> float:
     """The span of the pull itself, freed of noise; of half of it where only its upper bound is known."""
-    return _span_without(run, 1.0 if run.noise_is_known else 0.5)
+    return _span_without(run, 1.0 if run.calm else 0.5)
 
 
 def _span_without(run: _Run, share: float) -> float:
@@ -247,9 +250,12 @@ def _ratio_rows(run: _Run, top: Peak) -> Iterable[Contribution]:
 def _judder_rows(run: _Run) -> Iterable[Contribution]:
     judder = _judder(run)
     seen = scatter.span(run.force) / run.mean
+    unsure = float(np.sqrt(_OF_SECOND_DIFFERENCES / (2 * max(run.calm, 1))))
     off = max(seen - judder, judder - _span_without(run, 1.0))
+    known_to = 0.5 * (_span_without(run, 1.0 - unsure) - _span_without(run, 1.0 + unsure))
     yield Contribution("judder", "scatter while slipping", "A", scatter.error_of_span(run.force) / run.mean)
     yield Contribution("judder", "noise of the gauge taken off", "B", off * RECTANGLE)
+    yield Contribution("judder", "how well that noise is known", "A", known_to if run.calm else 0.0)
     yield Contribution("judder", "ripple too fast for the gauge", "B", 0.5 * seen * RECTANGLE * run.slow)
     yield Contribution("judder", "step of the display", "B", np.sqrt(2.0) * run.step * ROUNDING / run.mean)
     yield Contribution("judder", "zero of the gauge", "B", judder * run.zero / run.mean)

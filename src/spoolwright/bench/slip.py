@@ -24,6 +24,7 @@ _BUSY = 0.15
 _NEAR = 0.7
 _LOOK_AHEAD = 0.15
 _HAIR = 1e-6
+_FEWEST_CALM = 10
 
 _ACCEPTED = "one steady pull of a second or more, recorded from a slack line until it is let go"
 
@@ -34,9 +35,9 @@ Samples = NDArray[np.float64]
 class Slip:
     """One pull: indices of the breakaway, of the first running sample, of the end; level, noise and rest.
 
-    `noise` is the standard deviation of the gauge at rest and `rest` what it shows there; where the trace
-    has no rest, `noise` is found from the slip itself and is an upper bound. `tight`: the trace begins with
-    the line pulled, so that a higher pull may have gone before.
+    `noise` is the standard deviation of the gauge at rest, found from `calm` samples, and `rest` what it
+    shows there; where the trace has no rest, `noise` is found from the slip itself and is an upper bound.
+    `tight`: the trace begins with the line pulled, so that a higher pull may have gone before.
     """
 
     start: int
@@ -46,6 +47,7 @@ class Slip:
     noise: float
     rest: float | None
     tight: bool = False
+    calm: int = 0
 
 
 def find(time: Samples, force: Samples) -> tuple[Slip, ...]:
@@ -158,7 +160,7 @@ def _stretches(time: Samples, force: Samples) -> list[tuple[int, int]]:
 def _slip(time: Samples, force: Samples, first: int, last: int) -> Slip:
     pull = force[first : last + 1]
     level = float(np.median(pull[pull > 0.5 * np.percentile(pull, 99.5)]))
-    noise, rest = _at_rest(time, force, first, last, level)
+    noise, rest, calm = _at_rest(time, force, first, last, level)
     tight = first == 0 and bool(pull[0] > 0.5 * level)
     if tight and pull[time[: last + 1] <= FIRST].max() < 1.02 * level + 3 * noise:
         raise Unreadable("the trace begins with the line already pulled, past its start", "", _ACCEPTED)
@@ -168,20 +170,22 @@ def _slip(time: Samples, force: Samples, first: int, last: int) -> Slip:
     _refuse_short(time, running, end)
     _refuse_gap(time, start, end)
     _refuse_unsteady(time, force, first, start, running, end, level)
-    return Slip(start, running, end, level, noise, rest, tight)
+    return Slip(start, running, end, level, noise, rest, tight, calm)
 
 
 def _at_rest(
     time: Samples, force: Samples, first: int, last: int, level: float
-) -> tuple[float, float | None]:
-    """Noise and reading of the gauge while nothing pulls: before the pull if that is there, else after it."""
+) -> tuple[float, float | None, int]:
+    """Noise of the gauge while nothing pulls, what it shows then (before the pull, else after), samples."""
     before = (time < time[first] - 0.1) & (np.arange(len(time)) < first)
     after = (time > time[last] + 0.2) & (np.arange(len(time)) > last)
-    for where in (before, after):
-        calm = force[where & (np.abs(force) < 0.1 * level)]
-        if len(calm) >= 10:
-            return float(np.diff(calm, 2).std() / np.sqrt(6.0)), float(np.median(calm))
-    return noise_between_samples(force[first : last + 1]), None
+    calm = [force[where & (np.abs(force) < 0.1 * level)] for where in (before, after)]
+    calm = [part for part in calm if len(part) >= _FEWEST_CALM]
+    if not calm:
+        return noise_between_samples(force[first : last + 1]), None, 0
+    count = sum(len(part) for part in calm)
+    variance = sum(len(part) * float(np.diff(part, 2).var()) for part in calm) / (6.0 * count)
+    return float(np.sqrt(variance)), float(np.median(calm[0])), count
 
 
 def _breakaway(time: Samples, force: Samples, first: int, last: int, level: float, slack: float) -> int:

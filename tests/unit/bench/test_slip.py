@@ -85,3 +85,11 @@ def test_a_pull_that_falls_as_the_drag_warms_up_is_read_to_its_end() -> None:
     force = np.where(time < 1.0, 0.0, np.where(time < 11.0, 40.0 - 0.4 * time, 0.0))
     (found,) = slip.find(time, force)
     assert time[found.end] == pytest.approx(10.9)
+
+
+def test_the_noise_at_rest_is_found_before_and_after_the_pull() -> None:
+    time = np.arange(0.0, 6.0, 0.01)
+    (found,) = slip.find(time, held(time, 0.5, 5.0) + quiet(time, 0.2))
+    before, after = np.count_nonzero(time < 0.35), np.count_nonzero(time > 5.25)
+    assert found.calm > 0.9 * (before + after)
+    assert found.noise == pytest.approx(0.2, rel=0.25)
