@@ -33,7 +33,7 @@ def test_who_measured_who_wound_it_blind_and_what_was_tried(whole: Any, shop: An
         ("Torbal Kvie", "measured"),
         ("Ingjerd Vannes", "wound it blind"),
     ]
-    assert sheet.notes == ("Tried by hand: The tray is empty.",)
+    assert sheet.notes == ("Tried by hand, and in order: The tray is empty.",)
     assert sheet.done == ("Strip, wash, regrease", "Fit a pawl")
 
 

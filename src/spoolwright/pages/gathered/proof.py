@@ -41,7 +41,7 @@ def gathered(diary: Diary, entry: Any, shop: Any, system: str) -> ProofSheet:
         signed=_signed(block),
         cautions=CAUTIONS,
         trace=pictures.mark_before(after),
-        notes=tuple(f"Tried by hand: {check.words}." for check in block.part.checks.all()),
+        notes=_tried(block),
         system=system,
     )
 
@@ -67,6 +67,12 @@ def _proved(row: Any, system: str) -> Proved:
         words="" if row.decision == "shown" else words,
         wrong_pass=chance_said(chance_outside(promise, taken)) if row.decision == "shown" else "",
     )
+
+
+def _tried(block: Any) -> tuple[str, ...]:
+    """What has no number, in one sentence."""
+    said = [check.words for check in block.part.checks.all()]
+    return (f"Tried by hand, and in order: {'; '.join(said)}.",) if said else ()
 
 
 def _done(before: list[Any]) -> tuple[str, ...]:
