@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 import pytest
 from django.db import DatabaseError, connection, migrations, transaction
 from django.db.migrations.executor import MigrationExecutor
 
+from spoolwright.command import first_start
 from spoolwright.shop.questions.find import find
 from spoolwright.shop.records.entry import ENTRY_KINDS
 from spoolwright.shop.records.ink import WORDS, inked_tables
@@ -76,6 +78,19 @@ def test_ink_laid_over_a_shop_that_has_data(own_database: None) -> None:
     assert {name: rows for name, rows in everything_in_ink().items() if name in kept} == kept
     assert kept == {name: rows for name, rows in before.items() if name in kept}
     assert all(refused(f"DELETE FROM {name}") for name in kept)
+
+
+def test_a_demonstration_that_was_broken_off_leaves_an_empty_shop(own_database: None, tmp_path: Path) -> None:
+    """Half a workshop would mislead: the tables go, and the next start makes them anew and knows it."""
+    walk.everything(people.bench_hand())
+    (tmp_path / first_start.UNFINISHED).touch()
+    first_start.forget_unfinished(tmp_path)
+    if connection.vendor == "sqlite":
+        connection.close()  # the file is gone, and with it what this connection knew
+    assert first_start.bring_tables_up_to_date()
+    assert not first_start.bring_tables_up_to_date()
+    assert not (tmp_path / first_start.UNFINISHED).exists()
+    assert not find("Moloveien")
 
 
 @pytest.mark.django_db

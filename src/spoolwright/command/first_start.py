@@ -10,13 +10,13 @@ UNFINISHED = "demonstration-unfinished"
 
 
 def bring_tables_up_to_date() -> bool:
-    """Run the migrations that are missing; true when there were no tables at all before."""
+    """Run the migrations that are missing; true when there were no tables of a shop before."""
     from django.core.management import call_command
     from django.db import connection
     from django.db.migrations.executor import MigrationExecutor
 
     executor = MigrationExecutor(connection)
-    was_new = not executor.loader.applied_migrations
+    was_new = all(room != "shop" for room, _ in executor.loader.applied_migrations)
     if executor.migration_plan(executor.loader.graph.leaf_nodes()):
         print("Making the tables" if was_new else "Bringing the tables up to date", flush=True)
         call_command("migrate", interactive=False, verbosity=0)
@@ -44,8 +44,14 @@ def forget_unfinished(data: Path) -> None:
     """Throw away a demonstration whose filling was broken off: half a workshop would mislead."""
     if not (data / UNFINISHED).exists():
         return
-    for leftover in data.glob("shop.sqlite3*"):
-        leftover.unlink()
+    from django.core.management import call_command
+    from django.db import connection
+
+    if connection.vendor == "sqlite":
+        for leftover in data.glob("shop.sqlite3*"):
+            leftover.unlink()
+    else:  # a server's database may hold more than this shop: only the shop's own tables go
+        call_command("migrate", "shop", "zero", interactive=False, verbosity=0)
     shutil.rmtree(data / "files", ignore_errors=True)
     (data / UNFINISHED).unlink()
 

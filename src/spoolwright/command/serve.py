@@ -13,6 +13,10 @@ from spoolwright.command import first_start, house, listening
 
 SUMMARY = "open the shop in the browser"
 FULL_DISK = "The disk is full: make room where the shop's data lies, then start again."
+NO_DATABASE = (
+    "The database that SPOOLWRIGHT_DATABASE_URL names does not let the shop in ({}): start it or mend the "
+    "address, or take the setting away to keep the shop in a file."
+)
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -33,10 +37,24 @@ def run(args: argparse.Namespace) -> int:
     except listening.NoPort as taken:
         print(taken, file=sys.stderr)
     except Exception as fault:
-        if not _is_full_disk(fault):
+        if not (words := _in_one_line(fault)):
             raise
-        print(FULL_DISK, file=sys.stderr)
+        print(words, file=sys.stderr)
     return 1
+
+
+def _in_one_line(fault: Exception) -> str:
+    """What to do about something outside the program; nothing where the fault is our own."""
+    from django.core.exceptions import ImproperlyConfigured
+    from django.db import OperationalError
+
+    if _is_full_disk(fault):
+        return FULL_DISK
+    if isinstance(fault, ImproperlyConfigured):
+        return str(fault)
+    if isinstance(fault, OperationalError) and os.environ.get("SPOOLWRIGHT_DATABASE_URL"):
+        return NO_DATABASE.format(" ".join(str(fault).split()))
+    return ""
 
 
 def _serve(args: argparse.Namespace) -> int:
@@ -44,8 +62,8 @@ def _serve(args: argparse.Namespace) -> int:
         _let_in(args.host)
     port = listening.find_port(args.host, args.port)
     data = Path(args.data or house.usual_folder()).resolve()
-    first_start.forget_unfinished(data)
     house.open_house(data)
+    first_start.forget_unfinished(data)
     is_new = first_start.bring_tables_up_to_date()
     first_start.collect_static(data)
     if is_new and not args.empty and not first_start.fill_with_demonstration(data):

@@ -182,3 +182,20 @@ def test_a_full_disk_is_one_line(tmp_path: Path) -> None:
     assert done.returncode == 1
     assert done.stderr.strip().splitlines()[-1].startswith("The disk is full")
     assert "Traceback" not in done.stderr
+
+
+@pytest.mark.parametrize(
+    ("address", "said"),
+    [
+        ("postgresql://shop@127.0.0.1:1/shop", "does not let the shop in"),
+        ("mysql://shop@127.0.0.1/shop", "cannot be read"),
+    ],
+)
+def test_a_database_that_is_not_there_is_one_line(tmp_path: Path, address: str, said: str) -> None:
+    env = {**surroundings(), "SPOOLWRIGHT_DATABASE_URL": address}
+    asked = command(tmp_path / "data", "--empty")
+    done = subprocess.run(asked, env=env, capture_output=True, text=True, check=False)
+    assert done.returncode == 1
+    (line,) = done.stderr.strip().splitlines()
+    assert line.startswith(("The database that", "SPOOLWRIGHT_DATABASE_URL"))
+    assert said in line
