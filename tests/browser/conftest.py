@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 
 from tests.browser.find import find
 
@@ -28,6 +28,7 @@ QUIET = (
     "--disable-sync",
 )
 SIZES = {"desk": (1280, 900), "phone": (390, 844)}
+PATIENCE = 20_000  # ms: a machine that does three things at once is slow, not wrong
 AXE_RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
 
 
@@ -40,6 +41,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 @pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
     """The browser, started once."""
+    expect.set_options(timeout=PATIENCE)
     as_root = hasattr(os, "geteuid") and os.geteuid() == 0
     flags = [*QUIET, *(["--no-sandbox"] if as_root else [])]
     executable = find()
@@ -134,7 +136,7 @@ def new_page(browser: Browser, shop: Shop, trouble: Trouble) -> Iterator[Callabl
             base_url=shop.address, viewport={"width": width, "height": height}, **phone, **more
         )
         opened.append(context)
-        context.set_default_timeout(15_000)
+        context.set_default_timeout(PATIENCE)
         trouble.watch(context)
         if person is not None:
             context.add_cookies([{**cookie_of(person), "url": shop.address}])

@@ -30,6 +30,13 @@ def test_the_answer_is_the_entry_and_the_block_open_for_the_next(bench: Client, 
     assert "the parcel" not in text(answer)
 
 
+def test_where_the_reel_lies_and_what_it_waits_for_is_told_anew(bench: Client, torbal: Any) -> None:
+    visit = arrived(torbal)
+    moved = send(bench, way(visit, "finding"), htmx=True, seen=seen(bench, visit), moved_to="jig", **FOUND)
+    assert '<div id="where" hx-swap-oob="true">' in moved.content.decode()
+    assert "On the jig since" in text(moved)
+
+
 def test_what_others_wrote_meanwhile_is_shown_before_it(bench: Client, torbal: Any, ingjerd: Any) -> None:
     visit = arrived(torbal)
     before = seen(bench, visit)

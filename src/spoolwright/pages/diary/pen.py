@@ -54,7 +54,7 @@ def asked(desk: Desk, form: InkForm | None) -> HttpResponse:
 
 
 def answered(desk: Desk, written: Written, seen: int | None) -> HttpResponse:
-    """After an act: the entry, what others wrote meanwhile before it, and the block open for the next."""
+    """After an act: the entry, what others wrote meanwhile before it, where the reel is, the next block."""
     since = written.entry.seq - 1 if seen is None else seen
     if not doors.fragment_wanted(desk.request):
         messages.success(desk.request, "Written.")
@@ -62,6 +62,7 @@ def answered(desk: Desk, written: Written, seen: int | None) -> HttpResponse:
         return HttpResponseRedirect(f"{desk.address}{missed}#entry-{written.entry.pk}")
     desk.look_again()
     facts = {"blocks": _since(desk, since), "open": open_block.laid_out(desk, None), "takes_focus": True}
+    facts |= head.facts(desk)
     response = doors.page(desk.request, "diary/_written.html", facts)
     response["X-Written"] = "1"
     response["HX-Replace-Url"] = desk.address
