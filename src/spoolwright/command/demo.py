@@ -3,7 +3,8 @@
 import argparse
 import sys
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from datetime import datetime
 
 from spoolwright.command import first_start, house
@@ -28,29 +29,29 @@ def run(args: argparse.Namespace) -> int:
     with _hurried_disk():
         loaded = load.load(today=timezone.localdate(), seed=args.seed, told=_progress())
     below = sample_files.write(data, loaded.waiting)
-    print(f"\nThe workshop of Torbal Kvie and Ingjerd Vannes: {loaded.visits} visits, all invented, "
-          f"in {time.monotonic() - began:.0f} s.")  # fmt: skip
+    took = time.monotonic() - began
+    print(f"\nThe workshop of Kvie and Vannes: {loaded.visits} visits, all invented, in {took:.0f} s.")
     tags = ", ".join(str(tag) for tag in loaded.waiting)
     print(f"Reels {tags} have just arrived; files to take them on with lie in {below}.", flush=True)
     return 0
 
 
-class _hurried_disk:  # noqa: N801
-    """On SQLite, lets the system write when it likes: a filling that is broken off is thrown away anyhow."""
+@contextmanager
+def _hurried_disk() -> Iterator[None]:
+    """On SQLite, let the system write when it likes: a filling that is broken off is thrown away anyhow."""
+    _write_to_disk("NORMAL")
+    try:
+        yield
+    finally:
+        _write_to_disk("FULL")
 
-    def __enter__(self) -> None:
-        self._set("NORMAL")
 
-    def __exit__(self, *_: object) -> None:
-        self._set("FULL")
+def _write_to_disk(how: str) -> None:
+    from django.db import connection
 
-    @staticmethod
-    def _set(how: str) -> None:
-        from django.db import connection
-
-        if connection.vendor == "sqlite" and not connection.in_atomic_block:
-            with connection.cursor() as cursor:
-                cursor.execute(f"PRAGMA synchronous={how}")
+    if connection.vendor == "sqlite":
+        with connection.cursor() as cursor:
+            cursor.execute(f"PRAGMA synchronous={how}")
 
 
 def _progress() -> Callable[[datetime, int, int], None]:

@@ -15,7 +15,7 @@ from spoolwright.shop.acts.change_settings import change_settings
 from spoolwright.shop.questions.people import people, person
 from spoolwright.shop.questions.shop_settings import rates, shop_settings
 
-NAME = "Kvie & Vannes, reel workshop"
+NAME = "Kvie & Vannes"
 WARRANTY = (
     "Ninety days on our work and on the parts that we fitted, longer where the law says so. It does not "
     "cover a dunking, a fall, or a reel that somebody else has opened."
