@@ -39,6 +39,9 @@ __all__ = ["Fault", "ReelSheet", "SheetFault", "json_schema", "load", "read", "s
 LONGEST = 200_000
 """Characters of a sheet; the longest shipped one is a tenth of it."""
 
+MOST_DOTS = 100
+"""Dots in a line: a key of thousands of parts keeps the parser busy for minutes."""
+
 
 class ReelSheet(Table):
     """One model of reel. Attributes are the tables of the file; SI floats inside."""
@@ -86,7 +89,10 @@ def read(text: str) -> ReelSheet:
 
 def _toml(text: str) -> dict[str, Any]:
     if len(text) > LONGEST:
-        raise SheetFault([Fault("the file", f"has {len(text)} characters", f"at most {LONGEST}")])
+        raise SheetFault([Fault("the file", f"has more than {LONGEST} characters", f"at most {LONGEST}")])
+    for number, line in enumerate(text.splitlines(), 1):
+        if line.count(".") > MOST_DOTS:
+            raise SheetFault([Fault(f"line {number}", "has too many dots", f"at most {MOST_DOTS} in a line")])
     try:
         return tomllib.loads(text.removeprefix("\ufeff"))
     except (ValueError, RecursionError) as error:
@@ -119,7 +125,8 @@ def load(slug_or_path: str | Path) -> ReelSheet:
         return read(text)
     path = Path(slug_or_path)
     try:
-        return read(path.read_text(encoding="utf-8"))
+        with path.open(encoding="utf-8") as file:
+            return read(file.read(LONGEST + 1))
     except UnicodeDecodeError:
         raise SheetFault([Fault(str(path), "is not text in UTF-8", "a TOML file saved as UTF-8")]) from None
     except OSError as error:

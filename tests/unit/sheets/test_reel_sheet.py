@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 import tomllib
 from pathlib import Path
 
@@ -107,6 +108,20 @@ def test_a_picture_is_no_sheet(tmp_path: Path) -> None:
 def test_a_folder_is_no_sheet(tmp_path: Path) -> None:
     with pytest.raises(SheetFault, match="Accepted: a path"):
         reel_sheet.load(tmp_path)
+
+
+@pytest.mark.parametrize("text", [".".join(["a"] * 40_000) + " = 1", "[" + ".".join(["b"] * 40_000) + "]"])
+def test_a_key_of_thousands_of_parts_is_refused_at_once(text: str) -> None:
+    begun = time.perf_counter()
+    with pytest.raises(SheetFault, match="line 1: has too many dots"):
+        reel_sheet.read(text)
+    assert time.perf_counter() - begun < 1.0
+
+
+@pytest.mark.skipif(not Path("/dev/zero").exists(), reason="no endless file on this system")
+def test_an_endless_file_is_not_read_to_its_end() -> None:
+    with pytest.raises(SheetFault, match="at most 200000"):
+        reel_sheet.load("/dev/zero")
 
 
 def test_a_byte_order_mark_and_windows_line_ends_do_no_harm(tmp_path: Path) -> None:
