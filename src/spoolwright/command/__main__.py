@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import os
 import sys
 from collections.abc import Callable, Sequence
 from typing import Any, Protocol
@@ -11,6 +12,7 @@ class Verb(Protocol):
     """What a file in this folder has to offer to be a verb."""
 
     SUMMARY: str
+    TYPED: str
 
     def arguments(self, parser: argparse.ArgumentParser) -> None: ...
 
@@ -70,10 +72,12 @@ def build_parser(wanted: Sequence[str]) -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="spoolwright",
         description="Workbench software for a small shop that repairs, tunes and resells fishing reels.",
+        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     verbs = parser.add_subparsers(title="verbs", metavar="VERB", required=True)
-    for name in wanted:
-        verb = VERBS[name]()
+    found = {name: VERBS[name]() for name in wanted}
+    parser.epilog = "\n".join(["typed as:", *(f"  spoolwright {verb.TYPED}" for verb in found.values())])
+    for name, verb in found.items():
         below = verbs.add_parser(name, help=verb.SUMMARY, description=verb.SUMMARY)
         verb.arguments(below)
         below.set_defaults(run=verb.run)
@@ -115,10 +119,20 @@ def main(argv: Sequence[str] | None = None) -> int:
     asked = [words[0]] if words and words[0] in VERBS else list(VERBS)
     args = build_parser(asked).parse_args(words)
     try:
-        return int(args.run(args))
+        return _run(args)
+    except BrokenPipeError:  # whoever read along has read enough; what is left must not be flushed at the end
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 1
+
+
+def _run(args: argparse.Namespace) -> int:
+    try:
+        done = int(args.run(args))
+        sys.stdout.flush()
+        return done
     except refusals() as fault:
         if getattr(args, "json", False):
-            print(as_json(fault))
+            print(as_json(fault), flush=True)
         else:
             print(in_words(fault), file=sys.stderr)
         return 2

@@ -17,6 +17,7 @@ from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_remarks import remarks
 
 SUMMARY = "say what pull a reel's drag gives, by fill and by turn of the star"
+TYPED = 'drag SHEET [--target "18 lb"] [--json]'
 
 _FILLS = {
     "full_spool": ("pull_full_spool", "At a full spool"),

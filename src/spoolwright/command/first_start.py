@@ -60,7 +60,7 @@ def fill_with_demonstration(data: Path) -> bool:
     """Load the invented workshop in a process of its own: the server need not carry its mathematics."""
     (data / UNFINISHED).touch()
     command = [sys.executable, "-m", "spoolwright.command", "demo", "--data", str(data)]
-    filled = subprocess.run(command, check=False).returncode == 0
+    filled = subprocess.run(command, check=False, stdout=sys.stdout).returncode == 0
     if filled:
         (data / UNFINISHED).unlink()
     return filled

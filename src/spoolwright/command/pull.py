@@ -11,6 +11,7 @@ from typing import Any
 from spoolwright.quantities import SYSTEMS, read, show
 
 SUMMARY = "read a pull trace: start-up pull, running pull, judder and drift of a drag"
+TYPED = "pull FILE [--json]"
 
 _RESULTS = ("start_up", "running", "start_up_ratio", "judder", "drift")
 _SI = {"force": "N", "ratio": "1"}

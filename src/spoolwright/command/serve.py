@@ -2,16 +2,19 @@
 
 import argparse
 import errno
+import json
 import os
 import sys
 import threading
 import webbrowser
 from collections.abc import Callable
+from contextlib import nullcontext, redirect_stdout
 from pathlib import Path
 
 from spoolwright.command import first_start, house, listening
 
 SUMMARY = "open the shop in the browser"
+TYPED = "serve [--data DIR] [--empty] [--processes N] [--json]"
 FULL_DISK = "The disk is full: make room where the shop's data lies, then start again."
 NO_DATABASE = (
     "The database that SPOOLWRIGHT_DATABASE_URL names does not let the shop in ({}): start it or mend the "
@@ -28,6 +31,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--empty", action="store_true", help="begin without the demonstration workshop")
     parser.add_argument("--no-browser", action="store_true", help="print the link and do not open it")
     parser.add_argument("--processes", type=int, default=1, metavar="N", help="serve with N processes")
+    parser.add_argument("--json", action="store_true", help="print address and link as one JSON object")
 
 
 def run(args: argparse.Namespace) -> int:
@@ -61,35 +65,44 @@ def _serve(args: argparse.Namespace) -> int:
     if args.host not in ("127.0.0.1", "localhost", "::1"):
         _let_in(args.host)
     port = listening.find_port(args.host, args.port)
-    data = Path(args.data or house.usual_folder()).resolve()
-    house.open_house(data)
-    first_start.forget_unfinished(data)
-    is_new = first_start.bring_tables_up_to_date()
-    first_start.collect_static(data)
-    if is_new and not args.empty and not first_start.fill_with_demonstration(data):
+    with redirect_stdout(sys.stderr) if args.json else nullcontext():
+        is_ready = _make_ready(Path(args.data or house.usual_folder()).resolve(), empty=args.empty)
+    if not is_ready:
         print("The demonstration could not be loaded; start again, or start with --empty.", file=sys.stderr)
         return 1
     serve = _listen(args.host, port, args.processes)
-    link = _announce(args.host, port)
+    link = _announce(args.host, port, as_json=args.json)
     if not args.no_browser and _has_screen():
         threading.Timer(0.3, webbrowser.open, [link]).start()
     serve()
     return 0
 
 
+def _make_ready(data: Path, *, empty: bool) -> bool:
+    house.open_house(data)
+    first_start.forget_unfinished(data)
+    is_new = first_start.bring_tables_up_to_date()
+    first_start.collect_static(data)
+    return empty or not is_new or first_start.fill_with_demonstration(data)
+
+
 def _let_in(host: str) -> None:
     """Answer under an address that was asked for by name; anything beyond this machine is not encrypted."""
     already = os.environ.get("SPOOLWRIGHT_ALLOWED_HOSTS", "")
     os.environ["SPOOLWRIGHT_ALLOWED_HOSTS"] = f"{already},{host}"
-    print(f"Caution: {host} can be reached from your network, and what passes there is not encrypted.")
+    caution = f"Caution: {host} can be reached from your network, and what passes there is not encrypted."
+    print(caution, file=sys.stderr)
 
 
-def _announce(host: str, port: int) -> str:
+def _announce(host: str, port: int, *, as_json: bool) -> str:
     """Print where the shop is open, with a link that signs one person in once."""
     from django.urls import reverse
 
     address = f"http://{f'[{host}]' if ':' in host else host}:{port}"
     link = address + reverse("sign_in:once", args=[_token()])
+    if as_json:
+        print(json.dumps({"address": f"{address}/", "link": link}), flush=True)
+        return link
     print(f"Spoolwright is open at {address}/")
     print(f"This link signs you in, once: {link}")
     print("Stop with Ctrl-C.", flush=True)

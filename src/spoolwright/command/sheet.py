@@ -13,6 +13,7 @@ from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_remarks import remarks
 
 SUMMARY = "check a reel sheet, or print the schema of one"
+TYPED = "sheet check FILE [--json]"
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:

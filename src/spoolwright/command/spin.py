@@ -12,6 +12,7 @@ from typing import Any
 from spoolwright.quantities import NotAQuantity, read, show
 
 SUMMARY = "read a spin-down: how fast the spool was, what slows it, when it stops"
+TYPED = 'spin FILE [--inertia "3e-5 kg m^2"] [--json]'
 
 INERTIA_IS_KNOWN_TO = 0.0
 """Relative standard uncertainty of an inertia that is typed without one."""

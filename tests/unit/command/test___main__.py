@@ -21,6 +21,18 @@ def test_help_lists_every_verb_with_what_it_does() -> None:
     for name, find in VERBS.items():
         assert name in told.stdout
         assert find().SUMMARY.split()[0] in told.stdout
+        assert f"spoolwright {find().TYPED}" in told.stdout
+        assert "[--json]" in find().TYPED
+
+
+def test_whoever_stops_reading_is_not_shown_our_insides() -> None:
+    """As `spoolwright sheet schema | head -1` does."""
+    command = [sys.executable, "-m", "spoolwright.command", "sheet", "schema"]
+    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) as running:
+        assert running.stdout
+        assert running.stderr
+        running.stdout.close()
+        assert running.stderr.read() == ""
 
 
 @pytest.mark.parametrize("verb", VERBS)

@@ -3,30 +3,15 @@
 from __future__ import annotations
 
 import argparse
-import os
-import subprocess
+import json
 import sys
 from datetime import datetime
-from pathlib import Path
-from typing import Any
 
 import pytest
 
 from spoolwright.command import demo
 from spoolwright.command.__main__ import build_parser
-
-
-def command(data: Path) -> subprocess.CompletedProcess[str]:
-    env = {key: value for key, value in os.environ.items() if not key.startswith(("SPOOLWRIGHT_", "DJANGO_"))}
-    words = [sys.executable, "-m", "spoolwright.command", "demo", "--data", str(data)]
-    return subprocess.run(words, capture_output=True, text=True, env=env, timeout=300, check=False)
-
-
-@pytest.fixture(scope="module")
-def filled(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, subprocess.CompletedProcess[str]]:
-    """A shop filled by the command itself, in a process of its own."""
-    data = tmp_path_factory.mktemp("filled")
-    return data, command(data)
+from tests.filled import FilledShop, command
 
 
 def test_it_takes_a_folder_and_a_seed() -> None:
@@ -35,27 +20,26 @@ def test_it_takes_a_folder_and_a_seed() -> None:
     assert build_parser(["demo"]).parse_args(["demo"]).seed == 1
 
 
-def test_it_fills_a_shop_and_says_how_far_it_is(filled: tuple[Path, Any]) -> None:
-    data, done = filled
-    assert done.returncode == 0, done.stderr
-    assert "90 visits, all invented" in done.stdout
-    assert "stories told" in done.stdout
-    assert (data / "shop.sqlite3").stat().st_size > 1_000_000
+def test_it_fills_a_shop_and_says_how_far_it_is(filled_shop: FilledShop) -> None:
+    assert filled_shop.returncode == 0, filled_shop.stderr
+    assert "90 visits, all invented" in filled_shop.stdout
+    assert "stories told" in filled_shop.stdout
+    assert filled_shop.database.stat().st_size > 1_000_000
 
 
-def test_it_lays_the_files_ready_and_names_the_reels(filled: tuple[Path, Any]) -> None:
-    data, done = filled
-    assert "Reels 88, 89, 90 have just arrived" in done.stdout
+def test_it_lays_the_files_ready_and_names_the_reels(filled_shop: FilledShop) -> None:
+    assert "Reels 88, 89, 90 have just arrived" in filled_shop.stdout
     for tag in (88, 89, 90):
         for when in ("before", "after"):
-            assert (data / "demo-files" / f"reel-{tag}" / when / "spin.wav").is_file()
+            assert (filled_shop.data / "demo-files" / f"reel-{tag}" / when / "spin.wav").is_file()
 
 
-def test_a_second_time_it_refuses_in_words(filled: tuple[Path, Any]) -> None:
-    data, _ = filled
+def test_a_second_time_it_refuses_in_words(filled_shop: FilledShop) -> None:
+    data = filled_shop.data
     before = (data / "shop.sqlite3").read_bytes()
     again = command(data)
     assert again.returncode == 2
+    assert json.loads(command(data, "--json").stdout)["error"]["kind"] == "ShopWasNotEmpty"
     assert again.stderr.strip().startswith("This shop has visits in its books already")
     assert "Traceback" not in again.stderr
     assert (data / "shop.sqlite3").read_bytes() == before

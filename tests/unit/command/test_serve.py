@@ -1,5 +1,6 @@
 """The real server in a process of its own: first start, second start, headers, and what can go wrong."""
 
+import json
 import os
 import re
 import socket
@@ -164,6 +165,18 @@ def test_a_taken_port_that_was_asked_for_is_one_line(tmp_path: Path) -> None:
     assert len(done.stderr.strip().splitlines()) == 1
     assert f"Port {port}" in done.stderr
     assert "--port" in done.stderr
+
+
+def test_as_json_it_prints_one_object(tmp_path: Path) -> None:
+    asked = command(tmp_path / "data", "--empty", "--json")
+    with subprocess.Popen(
+        asked, env=surroundings(), stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True
+    ) as shop:
+        assert shop.stdout
+        told = json.loads(shop.stdout.readline())
+        shop.terminate()
+        assert shop.stdout.read() == ""
+    assert told["link"].startswith(told["address"] + "sign-in/")
 
 
 def test_two_processes_serve_the_same_shop(tmp_path: Path) -> None:
