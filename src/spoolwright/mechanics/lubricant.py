@@ -62,7 +62,7 @@ def viscosity_at(temperature: Number, viscosity_40: Number, viscosity_100: Numbe
     arguments.less("viscosity_100", viscosity_100, "viscosity_40", viscosity_40)
     high, low = _walther(viscosity_40 / CST), _walther(viscosity_100 / CST)
     part = np.log(temperature / T40) / np.log(T100 / T40)
-    with np.errstate(over="ignore"):
+    with np.errstate(over="ignore", invalid="ignore"):
         v = _from_walther(high + (low - high) * part)
     held = (v >= THINNEST * (1 - 1e-9)) & (v <= THICKEST)
     if not np.all(held):

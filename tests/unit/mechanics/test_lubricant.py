@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import warnings
+
 import numpy as np
 import pytest
 
@@ -56,3 +58,11 @@ def test_an_index_can_be_below_zero() -> None:
 def test_bad_values_are_refused_by_name(call: object, named: str) -> None:
     with pytest.raises(ValueError, match=named):
         call()  # type: ignore[operator]
+
+
+@pytest.mark.parametrize("kelvin", [1.0, 50.0, 100.0, 1e4])
+def test_a_temperature_far_outside_the_curve_is_refused_without_a_warning(kelvin: float) -> None:
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        with pytest.raises(ValueError, match="temperature must keep the oil between"):
+            lubricant.viscosity_at(kelvin, 32e-6, 5.4e-6)

@@ -72,6 +72,17 @@ def test_bad_values_are_refused_by_name(place: int, bad: float, named: str) -> N
         springs.disc_spring_force(*values)
 
 
+def test_a_ring_as_narrow_as_a_hair_keeps_its_digits() -> None:
+    outer, s, t, h = 8e-3, 1e-4, 0.4e-3, 0.2e-3
+    for width in (1e-3, 1e-5, 1e-7, 1e-10):
+        u = np.log1p(width / (outer - width))
+        # Almen and Laszlo's K1 for a narrow ring: the limit 6 u / pi of its definition.
+        k1 = 6 * u / np.pi
+        limit = 4 * 206e9 / 0.91 * t**3 * s / (k1 * outer**2) * ((h - s) / t * (h - s / 2) / t + 1)
+        force = springs.disc_spring_force(s, outer, outer - width, t, h)
+        assert force == pytest.approx(limit, rel=1.1 * u + 1e-6)
+
+
 def test_a_pack_pressed_beyond_flat_is_refused() -> None:
     springs.stack_force(0.7e-3, *SIZE, "()")
     with pytest.raises(ValueError, match="deflection must be at most cone_height of all groups"):
