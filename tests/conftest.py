@@ -10,6 +10,8 @@ from typing import Any
 import hypothesis
 import pytest
 
+from tests.filled import filled_shop  # noqa: F401  (a fixture)
+
 # Commands that a test starts run the code beside these tests, whatever else is installed.
 SOURCE = str(Path(__file__).resolve().parents[1] / "src")
 os.environ["PYTHONPATH"] = os.pathsep.join(filter(None, [SOURCE, os.environ.get("PYTHONPATH", "")]))
