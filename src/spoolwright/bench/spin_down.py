@@ -24,8 +24,9 @@ SLOWEST_SPEED, FASTEST_SPEED = 1.0, 600.0
 WORST_FIT = 0.05
 """Residual speed over first speed above which the ticks are no coast-down."""
 
-LEAST_HEARD = 0.25
-"""Share of good ticks among good, stray and missing ones below which a count is not believed."""
+LEAST_HEARD, LEAST_OF_FEW = 0.25, 0.5
+"""Share of good ticks among good, stray and missing ones below which a count is not believed; the second
+where there are few, which chance finds even more easily."""
 
 LEAST_LOSS = 0.005
 """Share of the first speed that must be lost for a drag to be seen at all."""
@@ -33,6 +34,7 @@ LEAST_LOSS = 0.005
 _STILL_FASTEST = 0.98
 _EDGE = 1.1
 _COUNTS = 3
+_MANY = 40
 _CHANCE = 6.0
 _NOTHING = 1e-12
 _MEAN_OF_HALF = float(np.sqrt(2 / np.pi))
@@ -216,9 +218,10 @@ def _check_slowing(time: Array, found: CoastFit) -> None:
 
 def _check_heard(used: int, faults: int) -> None:
     """Where most ticks are strays or unheard, a count that looks even may be chance."""
-    if used < LEAST_HEARD * (used + faults):
+    least = LEAST_HEARD if used >= _MANY else LEAST_OF_FEW
+    if used < least * (used + faults):
         reason = f"only {used} ticks fall on turns, beside {faults} that are strays or missing"
-        raise Unreadable(reason, "", f"a recording in which {LEAST_HEARD:.0%} of the turns or more are heard")
+        raise Unreadable(reason, "", f"a recording in which {least:.0%} of the turns or more are heard")
 
 
 def _best(time: Array, turns: NDArray[np.int64], full: CoastFit) -> tuple[CoastFit, tuple[str, ...]]:

@@ -156,6 +156,13 @@ def test_a_count_of_which_most_is_missing_is_not_believed() -> None:
         spin_down.fit(Mended(every_fifth.times[heard], every_fifth.turns[heard], 0, 320))
 
 
+def test_of_few_ticks_half_of_the_turns_must_be_heard() -> None:
+    every_third = counted(100.0, 1.0, turns=90)
+    heard = slice(None, None, 3)
+    with pytest.raises(Unreadable, match="50% of the turns"):
+        spin_down.fit(Mended(every_third.times[heard], every_third.turns[heard], 0, 60))
+
+
 def test_ticks_that_no_drag_explains_are_refused() -> None:
     swinging = counted(100.0, 2.0)
     wild = replace(swinging, times=swinging.times + 0.02 * np.sin(np.arange(120) / 3.0))
