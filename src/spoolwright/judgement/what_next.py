@@ -49,6 +49,8 @@ class Facts:
     under our own warranty: nothing is invoiced. `posted` says whether the reel goes home by post.
     `dunked` is a reel out of the water so lately that nobody may turn it before it is stripped.
     `beforehand` says that the customer named a sum at the counter up to which nothing is asked.
+    `now` and `silence_days`: after so many days without an answer it is asked again, after the last of them
+    the reel goes home as it came.
     """
 
     entries: Sequence[EntryFact]
@@ -60,6 +62,8 @@ class Facts:
     posted: bool = True
     dunked: bool = False
     beforehand: bool = False
+    now: datetime | None = None
+    silence_days: Sequence[int] = ()
 
 
 @dataclass(frozen=True)
@@ -89,6 +93,7 @@ def what_next(facts: Facts) -> Next:
     -----
     Struck entries count for nothing. A dunked reel is stripped unread. A finding after the last quote is a
     new question; a quote is open until an answer comes after it, unless it stays within a cap already given.
+    Silence is asked about again at each of `silence_days`; a word in the diary says that it was.
     Work after a proof asks for a new proof. A return under our own warranty needs no quote and no proof, but
     the reading for which it came back is taken again.
 
@@ -236,8 +241,31 @@ def _quote(facts: Facts) -> Next | None:
 def _answer(facts: Facts) -> Next | None:
     if not quote_is_open(facts):
         return None
+    silent, due = _silence(facts)
+    if due and due == facts.silence_days[-1] and _last(facts, "answer", "yes") < 0:
+        words = f"No answer for {silent} days: send it back as it came, and say what was found."
+        return _next("dispatch", "post table", words)
+    if due:
+        words = f"No answer for {silent} days: ask again, and write down that you did. Silence is not a yes."
+        return _next("answer", "asked shelf", words, _ASK_AGAIN_MINUTES)
     words = "Ask the customer and write the answer in exact words, with the cap. Silence is not a yes."
     return _next("answer", "asked shelf", words)
+
+
+# A telephone call or a message: judgement prior.
+_ASK_AGAIN_MINUTES = 3
+
+
+def _silence(facts: Facts) -> tuple[int, int]:
+    """Days since the open question, and the step of silence that is due; a word written since stills it."""
+    asked = facts.entries[_last(facts, "quote")].written_at
+    if facts.now is None or asked is None:
+        return 0, 0
+    silent = (facts.now - asked).days
+    due = max((day for day in facts.silence_days if day <= silent), default=0)
+    words = [entry for entry in facts.entries if entry.kind == "word" and not entry.struck]
+    said = [(word.written_at - asked).days for word in words if word.written_at is not None]
+    return silent, 0 if any(day >= due for day in said) else due
 
 
 _WAITS = {

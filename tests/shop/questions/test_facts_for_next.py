@@ -87,3 +87,12 @@ def test_a_dunked_reel_is_one_until_the_work_has_begun_or_two_days_are_over(hand
 def test_a_sum_named_at_the_counter_is_known(hand: Any) -> None:
     assert not facts(walk.arrived(hand)).beforehand
     assert facts(walk.arrived(hand, name="Peder Lien", up_to_minor=300_00)).beforehand
+
+
+def test_a_silent_customer_is_asked_again_as_the_shop_has_decided(hand: Any) -> None:
+    visit = walk.arrived(hand)
+    walk.read(hand, visit, "pull_full", 57.0, 0.5, "force")
+    walk.quoted(hand, visit)
+    later = facts_for_next(visit_by_id(visit.pk), clock.now() + timedelta(days=8))
+    assert later.silence_days == (7, 14, 28)
+    assert what_next(later).words.startswith("No answer for 8 days: ask again")

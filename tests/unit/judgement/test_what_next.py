@@ -1,5 +1,7 @@
 """The last block of the diary: what comes next, where, in words, with minutes."""
 
+from datetime import UTC, datetime, timedelta
+
 import pytest
 
 from spoolwright.judgement.what_next import EntryFact, Facts, quote_is_open, what_next
@@ -120,3 +122,39 @@ def test_the_agreed_minutes_are_told() -> None:
 def test_handed_over_the_counter_takes_less_than_a_parcel() -> None:
     ready = [*WORKED, SHOWN, EntryFact("invoice")]
     assert what_next(Facts(ready, posted=False)).minutes < what_next(Facts(ready)).minutes
+
+
+ASKED_ON = datetime(2026, 3, 2, 9, 0, tzinfo=UTC)
+
+
+def silent(days: int, *after: EntryFact) -> Facts:
+    asked = [*UP_TO_QUOTE[:-1], EntryFact("quote", amount_minor=110400, written_at=ASKED_ON), *after]
+    return Facts(asked, "asked shelf", now=ASKED_ON + timedelta(days=days), silence_days=(7, 14, 28))
+
+
+def word(day: int) -> EntryFact:
+    return EntryFact("word", written_at=ASKED_ON + timedelta(days=day))
+
+
+def test_silence_is_asked_about_again_and_in_the_end_the_reel_goes_home() -> None:
+    # Reminder, reminder, return unrepaired after 7, 14 and 28 days: common practice, no source.
+    assert what_next(silent(6)).words.startswith("Ask the customer")
+    again = what_next(silent(9))
+    assert again.act == "answer"
+    assert again.words.startswith("No answer for 9 days: ask again")
+    home = what_next(silent(28))
+    assert (home.act, home.place) == ("dispatch", "post table")
+    assert home.words.startswith("No answer for 28 days: send it back as it came")
+
+
+def test_a_word_written_since_says_that_it_was_asked_again() -> None:
+    assert what_next(silent(9, word(8))).words.startswith("Ask the customer")
+    assert what_next(silent(14, word(8))).words.startswith("No answer for 14 days: ask again")
+    assert what_next(silent(30, word(29))).act == "answer"
+
+
+def test_silence_about_an_extra_never_sends_home_what_was_agreed() -> None:
+    extra = EntryFact("quote", amount_minor=150000, written_at=ASKED_ON)
+    held = Facts([*UP_TO_QUOTE, YES, extra], now=ASKED_ON + timedelta(days=40), silence_days=(7, 14, 28))
+    assert what_next(held).act == "answer"
+    assert what_next(held).words.startswith("No answer for 40 days: ask again")

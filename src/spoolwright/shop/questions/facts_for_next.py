@@ -16,6 +16,7 @@ from spoolwright.shop.records.arrival import Arrival
 from spoolwright.shop.records.entry import Entry
 from spoolwright.shop.records.proof import ProofRow
 from spoolwright.shop.records.quote import QuoteOption
+from spoolwright.shop.records.shop_settings import standing
 from spoolwright.shop.records.visit import Visit
 from spoolwright.shop.records.work import WorkDone
 
@@ -30,7 +31,9 @@ def facts_of(visits: Sequence[Visit], now: datetime | None = None) -> dict[int, 
         entries[entry.visit_id].append(_fact(entry, quoted, proved))
     held, done, arrivals, this = _held(ids), _done(ids), _arrivals(ids), now or timezone.now()
     found = {visit.pk: _facts(visit, entries[visit.pk], held[visit.pk], done[visit.pk]) for visit in visits}
-    return {visit: _with_arrival(facts, arrivals.get(visit), this) for visit, facts in found.items()}
+    found = {visit: _with_arrival(facts, arrivals.get(visit), this) for visit, facts in found.items()}
+    silence = tuple(standing().reminder_days)
+    return {visit: replace(facts, now=this, silence_days=silence) for visit, facts in found.items()}
 
 
 def facts_for_next(visit: Visit, now: datetime | None = None) -> Facts:
