@@ -17,8 +17,8 @@ pytestmark = pytest.mark.django_db
 @pytest.mark.parametrize(
     ("line", "diameter", "said"),
     [
-        ("nylon", 0.0004, "nylon, 0.400 mm"),
-        ("", 0.0004, "0.400 mm"),
+        ("nylon", 0.0004, "nylon, 0.4 mm"),
+        ("", 0.0004, "0.4 mm"),
         ("braided polyethylene", None, "braided polyethylene"),
         ("none", 0.0004, "none on it"),
         ("", None, ""),

@@ -42,7 +42,7 @@ def test_the_pier_reel_of_scenario_1_as_it_came(desk: Client) -> None:
     lines = [(c.what, c.count, c.mass_kg, c.words) for c in block.part.contents.all()]
     assert lines == [
         ("reel", 1, 0.338, "with its line"),
-        ("line", 1, None, "nylon, 0.400 mm"),
+        ("line", 1, None, "nylon, 0.4 mm"),
         ("rod clamp and nuts", 1, None, ""),
     ]
     told = block.part

@@ -88,10 +88,10 @@ def contents(given: dict[str, Any], said: dict[str, Any], row: int) -> list[Coun
 
 
 def line_words(said: dict[str, Any]) -> str:
-    """ "nylon, 0.40 mm"."""
+    """ "nylon, 0.4 mm": it was stated, not measured."""
     if said["line"] == "none":
         return "none on it"
-    thick = "" if said["line_diameter"] is None else quantities.show(said["line_diameter"], "length")
+    thick = "" if said["line_diameter"] is None else quantities.show_stated(said["line_diameter"], "length")
     return ", ".join(filter(None, (said["line"], thick)))
 
 

@@ -16,16 +16,22 @@ def system_of(person: Any) -> str:
     return chosen if chosen in quantities.SYSTEMS else "metric"
 
 
-def quantity(value: float | None, dimension: str, system: str, uncertainty: float | None = None) -> str:
+def quantity(
+    value: float | None,
+    dimension: str,
+    system: str,
+    uncertainty: float | None = None,
+    unit: str | None = None,
+) -> str:
     """Text such as "2.65 kg ± 0.11 kg"; `uncertainty` is the expanded one; a value not taken is a dash."""
     if value is None:
         return "–"
-    return unbroken(quantities.show(value, dimension, system, uncertainty))
+    return unbroken(quantities.show(value, dimension, system, uncertainty, unit))
 
 
-def measured(reading: Measured, system: str) -> tuple[str, str]:
+def measured(reading: Measured, system: str, unit: str | None = None) -> tuple[str, str]:
     """The value and its expanded uncertainty as two texts, so that a page can set them in two sizes."""
-    text = quantities.show(reading.value, reading.dimension, system, reading.expanded)
+    text = quantities.show(reading.value, reading.dimension, system, reading.expanded, unit)
     value, found, spread = text.partition(PLUS_MINUS)
     return unbroken(value), unbroken(spread) if found else ""
 

@@ -36,9 +36,10 @@ def of_proof(block: Block, system: str) -> dict[str, Any]:
 
 
 def _row(row: Any, system: str) -> Row:
-    value, spread = shown.measured(_measured(row.measured), system)
+    unit = promised.unit_of(row.promise.reading_kind or row.promise.kind)
+    value, spread = shown.measured(_measured(row.measured), system, unit)
     before = _measured(row.before) if row.before else None
-    was = shown.quantity(before.value, before.dimension, system, before.expanded) if before else ""
+    was = shown.quantity(before.value, before.dimension, system, before.expanded, unit) if before else ""
     return Row(
         what=promised.title(row.promise),
         promised=promised.in_words(row.promise, system),
