@@ -72,7 +72,20 @@ def field(bound: BoundField, digits: bool = False, drop: bool = False) -> Contex
     widget = bound.field.widget
     many = isinstance(widget, ROUND_ABOUT)
     single = isinstance(widget, forms.CheckboxInput)
-    return {"field": bound, "digits": digits, "drop": drop, "many": many, "single": single}
+    return {
+        "field": bound,
+        "digits": digits,
+        "drop": drop,
+        "many": many,
+        "single": single,
+        "may_be_empty": may_be_empty(bound),
+    }
+
+
+def may_be_empty(bound: BoundField) -> bool:
+    """Whether a field has to say that it may be left empty: not where something stands in it already."""
+    chosen = isinstance(bound.field.widget, forms.Select)
+    return not bound.field.required and not chosen and bound.initial in (None, "")
 
 
 @register.inclusion_tag("_faults.html")

@@ -19,6 +19,7 @@ class Asked(forms.Form):
     )
     wet = forms.BooleanField(label="Was it under water?", required=False, help_text="Then do not turn it.")
     word = forms.CharField(label="A word", required=False)
+    place = forms.ChoiceField(label="Then it goes", choices=[("", "nowhere")], required=False)
 
 
 def drawn(form: forms.Form, field: str, options: str = "") -> str:
@@ -58,6 +59,11 @@ def test_a_single_tick_is_one_row() -> None:
 def test_what_need_not_be_given_says_so() -> None:
     assert "if there is one" in drawn(Asked(), "word")
     assert "if there is one" not in drawn(Asked(), "mass")
+
+
+def test_where_something_stands_already_nothing_is_said_of_leaving_it_empty() -> None:
+    assert "if there is one" not in drawn(Asked(initial={"word": "wind knots"}), "word")
+    assert "if there is one" not in drawn(Asked(), "place")
 
 
 def test_the_summary_leads_to_each_field_and_takes_the_focus() -> None:
