@@ -30,7 +30,8 @@ MINUTES: dict[str, int] = {
 class EntryFact:
     """One entry of the diary, as plain facts.
 
-    `says` is "yes" or "no" for an answer; "shown", "not shown" or "failed" for a proof; else empty.
+    `says` is "yes" or "no" for an answer; "shown", "not shown" or "failed" for a proof; "said" for words
+    that say something, where others only carry the reel along; else empty.
     `amount_minor` is a quote's total or an answer's cap, where there is one.
     """
 
@@ -263,7 +264,7 @@ def _silence(facts: Facts) -> tuple[int, int]:
         return 0, 0
     silent = (facts.now - asked).days
     due = max((day for day in facts.silence_days if day <= silent), default=0)
-    words = [entry for entry in facts.entries if entry.kind == "word" and not entry.struck]
+    words = [entry for entry in facts.entries if entry.says == "said" and not entry.struck]
     said = [(word.written_at - asked).days for word in words if word.written_at is not None]
     return silent, 0 if any(day >= due for day in said) else due
 

@@ -125,3 +125,10 @@ def test_written_again_everything_is_there(bench: Client, torbal: Any) -> None:
         "service",
         "fit pawl",
     ]
+
+
+def test_another_of_the_model_that_lies_open_is_told_before_the_work(bench: Client, torbal: Any) -> None:
+    other = agreed(torbal)
+    send(bench, way(other, "work"), moved_to="mat", **DONE)
+    page = text(bench.get(way(arrived(torbal, sheet="tarvak-58r"), "work")))
+    assert f"Number {other.tag}, Tarvak 58R, lies open too, on the mat" in page

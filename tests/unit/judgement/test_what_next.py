@@ -133,7 +133,7 @@ def silent(days: int, *after: EntryFact) -> Facts:
 
 
 def word(day: int) -> EntryFact:
-    return EntryFact("word", written_at=ASKED_ON + timedelta(days=day))
+    return EntryFact("word", says="said", written_at=ASKED_ON + timedelta(days=day))
 
 
 def test_silence_is_asked_about_again_and_in_the_end_the_reel_goes_home() -> None:
@@ -151,6 +151,8 @@ def test_a_word_written_since_says_that_it_was_asked_again() -> None:
     assert what_next(silent(9, word(8))).words.startswith("Ask the customer")
     assert what_next(silent(14, word(8))).words.startswith("No answer for 14 days: ask again")
     assert what_next(silent(30, word(29))).act == "answer"
+    carried = EntryFact("word", written_at=ASKED_ON + timedelta(days=8))
+    assert what_next(silent(9, carried)).words.startswith("No answer for 9 days: ask again")
 
 
 def test_silence_about_an_extra_never_sends_home_what_was_agreed() -> None:

@@ -66,6 +66,8 @@ def _fact(entry: Entry, quoted: dict[int, int], proved: dict[int, str]) -> Entry
     says, amount = proved.get(entry.pk, ""), quoted.get(entry.pk)
     if entry.kind == "answer":
         says, amount = ("yes" if entry.answer.is_yes else "no"), entry.answer.cap_minor
+    if entry.kind == "word" and entry.words.strip():
+        says = "said"
     return EntryFact(entry.kind, hasattr(entry, "strike"), says, amount, entry.written_at)
 
 

@@ -13,9 +13,11 @@ from spoolwright.judgement.works import Work, all_works
 from spoolwright.pages.diary.ask.ink_form import InkForm
 from spoolwright.pages.diary.ask.offered import WordsField
 from spoolwright.pages.diary.ask.rows import RowForm, rows
+from spoolwright.pages.words import places
 from spoolwright.sheets import lubricants
 from spoolwright.shop.acts.write_work import Done, Fitted, Labour, Lubricated
 from spoolwright.shop.questions import choices
+from spoolwright.shop.questions.alike_and_open import OpenReel, alike_and_open
 from spoolwright.shop.questions.blocks import Block
 
 NOTHING, STILL_OPEN, SOMETHING = "nothing", "open", "something"
@@ -98,6 +100,11 @@ class WorkForm(InkForm):
             row.fields["what"].widget.offered = self._part_names()
         for row in self.lubricants:
             row.fields["point"].widget.offered = self._points()
+
+    @property
+    def cautions(self) -> tuple[str, ...]:  # type: ignore[override]
+        """Other reels of this model in pieces: their parts and these change places unseen."""
+        return tuple(map(_alike, alike_and_open(self.desk.visit)))
 
     @cached_property
     def agreed(self) -> tuple[str, ...]:
@@ -219,6 +226,13 @@ class WorkForm(InkForm):
         if self.cleaned_data["left"] != STILL_OPEN or OPEN_STILL in beside.words:
             return beside
         return replace(beside, words=f"{beside.words} {OPEN_STILL}".strip())
+
+
+def _alike(other: OpenReel) -> str:
+    return (
+        f"Number {other.tag}, {other.reel}, lies open too, {places.there(other.place)}; {other.hand} wrote "
+        "of it last. One reel of one model open for each hand, or their parts change places."
+    )
 
 
 def _rows_of(old: Any, name: str, shape: Any) -> list[dict[str, Any]]:
