@@ -44,3 +44,13 @@ def test_words_that_somebody_typed_into_a_finding_cannot_become_markup(hand: Any
     shown = as_shown(quote.entry, shop_settings(), "metric")
     assert "<script>" not in shown.wide
     assert "&lt;script&gt;" in shown.wide
+
+
+@pytest.mark.parametrize(("cap", "only_told"), [(1200_00, True), (1150_00, False), (None, False)])
+def test_an_extra_within_the_cap_is_only_told(hand: Any, cap: int | None, only_told: bool) -> None:
+    # Handbook, chapter 9, scenario 1: 1,104 and 65 for a cog are 1,169, inside a cap of 1,200.
+    visit = walk.arrived(hand)
+    walk.answered(hand, walk.quoted(hand, visit), cap=cap)
+    extra = walk.quoted(hand, visit, walk.option(walk.COG, key="idler cog"))
+    shown = as_shown(extra.entry, shop_settings(), "metric")
+    assert (shown.is_extra, shown.is_only_told) == (True, only_told)

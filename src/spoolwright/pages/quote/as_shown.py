@@ -10,6 +10,7 @@ from django.utils.safestring import SafeString, mark_safe
 from spoolwright.pages import doors
 from spoolwright.pages.gathered import drag_charts, pictures
 from spoolwright.pages.gathered import quote as quote_of
+from spoolwright.pages.gathered.offers import own_cap_minor
 from spoolwright.papers import section_drawing
 from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import shown as figure_shown
@@ -38,6 +39,7 @@ class Shown:
     strike: Any
     words: str
     is_extra: bool
+    is_only_told: bool
     deposit_minor: int
     offers: tuple[OfferShown, ...]
     found: tuple[tuple[str, str, str], ...]
@@ -65,6 +67,7 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
         strike=block.strike,
         words=entry.words,
         is_extra=block.part.extends_id is not None,
+        is_only_told=_is_only_told(block.part),
         deposit_minor=block.part.deposit_asked_minor,
         offers=tuple(_offers(quote, block.part, drawn, system)),
         found=tuple((it.what, figure_shown(it.value, system), it.conditions) for it in quote.found),
@@ -79,6 +82,12 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
         paper=doors.way_to("paper:quote", entry.pk),
         other_units="imperial" if system == "metric" else "metric",
     )
+
+
+def _is_only_told(part: Any) -> bool:
+    """Whether an extra stays within what the customer allowed beforehand: then the work goes on meanwhile."""
+    cap = own_cap_minor(part)
+    return cap is not None and all(option.whole_minor <= cap for option in part.options.all())
 
 
 def _about_the_drag(part: Any) -> list[Any]:
