@@ -17,9 +17,7 @@ TYPED = "demo [--data DIR] [--seed N] [--json]"
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--data", metavar="DIR", help="where the shop's data lies (else shop-data)")
     parser.add_argument("--seed", type=int, default=1, metavar="N", help="another invented workshop (else 1)")
-    parser.add_argument(
-        "--json", action="store_true", help="print one JSON object at the end"
-    )
+    parser.add_argument("--json", action="store_true", help="print one JSON object at the end")
 
 
 def run(args: argparse.Namespace) -> int:

@@ -81,3 +81,13 @@ def test_the_database_holds_one_strike_an_entry(hand: Any) -> None:
     strike = strike_entry(hand=hand, entry=entry, reason="once")
     with pytest.raises(IntegrityError):
         Strike(entry=entry, reason="twice", author=hand, written_at=strike.written_at).save()
+
+
+@pytest.mark.django_db
+def test_the_database_holds_the_reason_too(hand: Any) -> None:
+    from spoolwright.shop.acts import clock
+    from spoolwright.shop.records.entry import Strike
+
+    entry = finding(hand, walk.arrived(hand), "worn")
+    with pytest.raises(IntegrityError, match="shop_strike_has_reason"):
+        Strike(entry=entry, reason="", author=hand, written_at=clock.now()).save()

@@ -54,3 +54,8 @@ class Strike(Inked):
     replaced_by = models.ForeignKey(
         Entry, on_delete=models.PROTECT, null=True, blank=True, related_name="replaces"
     )
+
+    class Meta:
+        constraints = [
+            models.CheckConstraint(condition=~models.Q(reason=""), name="shop_strike_has_reason"),
+        ]
