@@ -49,6 +49,22 @@ def test_it_is_added_up_before_it_is_written(bench: Client, torbal: Any) -> None
     assert "within the cap of 1,200.00 kr" in said
 
 
+def test_an_extra_that_was_told_within_the_cap_stands_on_the_bill(bench: Client, torbal: Any) -> None:
+    # Handbook scenario 1 (invented sums): told by picture, 65 more, the whole 1,169 inside the cap of 1,200.
+    visit = walk.agreed(torbal)
+    walk.quoted(torbal, visit, walk.option(walk.COG, key="idler cog"))
+    sent = as_shown(bench, visit)
+    assert "Idler cog" in sent.values()
+    assert send(bench, way(visit, "invoice"), **sent, why_more="split at the strip").status_code == 302
+    assert last(visit).part.total_minor == 1169_00
+
+
+def test_an_extra_above_the_cap_waits_for_its_answer(bench: Client, torbal: Any) -> None:
+    visit = walk.agreed(torbal)
+    walk.quoted(torbal, visit, walk.option(walk.Charge("part", "Spool", 196_00), key="spool"))
+    assert "Spool" not in as_shown(bench, visit).values()
+
+
 def test_an_extra_inside_the_cap_says_why(bench: Client, torbal: Any) -> None:
     # Handbook scenario 1 (invented sums): the idler cog makes it 1,169, due 969, tax 233.80.
     visit = walk.agreed(torbal)

@@ -91,12 +91,23 @@ class InvoiceForm(InkForm):
         return {line.pk: line for answer in answers for line in answer.option.lines.all()}
 
     @cached_property
+    def told_lines(self) -> dict[int, Any]:
+        """Lines of extras that were told and not asked, because they stay within the customer's own cap."""
+        held, book = self.desk.diary.agreed, self.desk.diary
+        answered = {block.part.quote_id for block in book.of_kind("answer")}
+        extras = [b.part for b in book.of_kind("quote") if b.part.extends_id and b.entry.pk not in answered]
+        options = [option for quote in extras for option in quote.options.all()]
+        if held.cap_minor is None or any(option.whole_minor > held.cap_minor for option in options):
+            return {}
+        return {line.pk: line for option in options for line in option.lines.all()}
+
+    @cached_property
     def proposed(self) -> list[dict[str, Any]]:
         if self.old and self.old.kind == "invoice":
             return [self._as_row(line, None) for line in self.old.part.lines.all()]
         if self.desk.diary.agreed.billed_minor:
             return []
-        return [self._as_row(line, pk) for pk, line in self.agreed_lines.items()]
+        return [self._as_row(line, pk) for pk, line in (self.agreed_lines | self.told_lines).items()]
 
     def _as_row(self, line: Any, pk: int | None) -> dict[str, Any]:
         stated = line.gross_minor if self.desk.shop.prices_include_tax else line.net_minor
@@ -126,7 +137,7 @@ class InvoiceForm(InkForm):
     def _charge(self, given: dict[str, Any]) -> Charge:
         kind = given["kind"] or "other"
         amount = -given["amount"] if kind == "discount" else given["amount"]
-        from_quote = self.agreed_lines.get(given["line"] or 0)
+        from_quote = (self.agreed_lines | self.told_lines).get(given["line"] or 0)
         return Charge(
             kind,
             given["what"],
