@@ -94,3 +94,12 @@ def test_two_hundred_entries_and_the_right_one_is_found(hand: Any) -> None:
         write_word(hand=hand, visit=visit, words=f"note {number} about grease lot G2-{number:03d}")
     (found,) = find("lot 137")
     assert found.words.startswith("note 137")
+
+
+def test_papers_are_found_by_the_numbers_that_stand_on_them(hand: Any) -> None:
+    walk.agreed(hand)
+    visit = walk.agreed(hand, name="Liv Langnesvik")
+    quote = walk.quoted(hand, visit, walk.option(walk.COG, key="cog"))
+    bill = walk.billed(hand, visit)
+    assert find(f"quote {visit.tag}-2")[0].ref == quote.entry_id
+    assert find(f"invoice {bill.number}")[0].ref == bill.entry_id

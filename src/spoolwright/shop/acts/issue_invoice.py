@@ -52,18 +52,19 @@ def issue_invoice(
     due_on: date | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """What was paid before counts as the deposit. The number is taken last, so a refusal leaves no gap."""
+    """What was paid before counts as the deposit. A refusal takes the number back with all else: no gap."""
     if not charges:
         raise NothingWasBilled
     diary = open_diary(hand, visit)
     shop, held = standing(), agreed(visit.pk)
     priced = price(charges, shop.rates())
     _refuse_sum(diary.visit, priced, shop, held, why_more)
-    written = diary.write("invoice", beside, [why_more, *(c.title for c in charges)])
+    number = take_number("invoice")
+    written = diary.write("invoice", beside, [f"invoice {number}", why_more, *(c.title for c in charges)])
     invoice = _invoice(diary, shop, priced)
     invoice.entry, invoice.answer, invoice.why_more = written.entry, held.answer, why_more
     invoice.due_on = due_on or clock.today() + timedelta(days=shop.payment_days)
-    invoice.number = take_number("invoice")
+    invoice.number = number
     put(invoice)
     put_all(InvoiceLine(invoice=invoice, **line_columns(i, line)) for i, line in enumerate(priced.lines))
     return written

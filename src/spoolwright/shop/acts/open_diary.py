@@ -95,10 +95,17 @@ class OpenDiary:
         self.visit.save(update_fields=changed)
 
     def _let_search_find(self, entry: Entry, said: Iterable[str]) -> None:
-        words = [entry.words, *said]
+        words = [self._number_on_its_paper(entry), entry.words, *said]
         if any(words):
             title = f"{entry.kind}: {self.visit.reel.described}, tag {self.visit.tag}"
             make_findable(kind="entry", ref=entry.pk, title=title, words=words, visit=self.visit)
+
+    def _number_on_its_paper(self, entry: Entry) -> str:
+        """ "quote 83-2": what a customer reads aloud who rings about it; a bill has a number of its own."""
+        if entry.kind not in ("quote", "proof"):
+            return ""
+        place = Entry.objects.filter(visit=self.visit, kind=entry.kind, seq__lte=entry.seq).count()
+        return f"{entry.kind} {self.visit.tag}-{place}"
 
 
 def open_diary(hand: Person | None, visit: Visit, *, even_after_dispatch: bool = False) -> OpenDiary:
