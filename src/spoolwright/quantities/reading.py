@@ -34,7 +34,7 @@ _FRACTION = re.compile(
     r"(?P<sign>[+-]?)(?:(?P<whole>[0-9]{1,6}) +)?(?P<top>[0-9]{1,4})/(?P<under>[0-9]{1,4})"
 )
 _DECIMAL = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)(?:[eE][+-]?[0-9]{1,3}(?![0-9.,]))?")
-_THOUSANDS_COMMA = re.compile(r"[+-]?[1-9][0-9]{0,2}(?:,[0-9]{3})+")
+_THOUSANDS_COMMA = re.compile(r"[+-]?[1-9][0-9]{0,2}(?:,[0-9]{3})+(?![0-9.])")
 _THOUSANDS_GAP = re.compile(r"[+-]?[1-9][0-9]{0,2}(?: [0-9]{3})+(?![0-9/])")
 _DIGIT = re.compile(r"[0-9]")
 
@@ -109,7 +109,7 @@ def _number(text: str, clean: str, kind: Dimension) -> tuple[Fraction, Fraction,
 
 def _refuse_thousands(text: str, clean: str, kind: Dimension) -> None:
     comma = _THOUSANDS_COMMA.match(clean)
-    if comma and not clean[comma.end() : comma.end() + 1].isdigit():
+    if comma:
         bare = comma.group().replace(",", "")
         pointed = comma.group().replace(",", ".", 1)
         reason = f"could be {bare} or {pointed}; write one of these two"
