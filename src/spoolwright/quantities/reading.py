@@ -113,6 +113,8 @@ def _refuse_thousands(text: str, clean: str, kind: Dimension) -> None:
         bare = comma.group().replace(",", "")
         pointed = comma.group().replace(",", ".", 1)
         reason = f"could be {bare} or {pointed}; write one of these two"
+        if "," in pointed:
+            reason = f"has commas inside the number; write {bare} if that is meant"
         raise NotAQuantity(text, reason, kind.accepted)
     gap = _THOUSANDS_GAP.match(clean)
     if gap:

@@ -82,6 +82,7 @@ REFUSED = [
     ("5' 3\"", "length", "uses ' or \" for feet and inches; write ft or in"),
     ("8.2 ± 0.1 kg", "force", "states an uncertainty; write the value alone"),
     ("1,750 m", "length", "could be 1750 or 1.750; write one of these two"),
+    ("12,345,678 m", "length", "has commas inside the number; write 12345678 if that is meant"),
     ("12,000 rpm", "rotation", "could be 12000 or 12.000; write one of these two"),
     ("1,750.5 m", "length", "has a decimal mark in the wrong place"),
     ("1 750 rpm", "rotation", "has a gap inside the number; write 1750 if that is meant"),
