@@ -40,6 +40,7 @@ def test_every_work_of_the_list_stands_there_with_its_caution(bench: Client, tor
     assert [row["caution"] for row in shown] == [work.caution for work in mine]
     page = text(bench.get(way(agreed(torbal, sheet=""), "work")))
     assert "Solvents: gloves, extraction, away from flame" in page
+    assert "the product’s safety data sheet and licensed practice come before these words" in page
 
 
 def test_it_is_written_with_parts_and_lubricants(bench: Client, torbal: Any) -> None:

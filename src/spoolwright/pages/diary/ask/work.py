@@ -102,7 +102,7 @@ class WorkForm(InkForm):
             row.fields["point"].widget.offered = self._points()
 
     @property
-    def cautions(self) -> tuple[str, ...]:  # type: ignore[override]
+    def alike(self) -> tuple[str, ...]:
         """Other reels of this model in pieces: their parts and these change places unseen."""
         return tuple(map(_alike, alike_and_open(self.desk.visit)))
 
