@@ -7,13 +7,15 @@ from base64 import b64encode
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 from playwright.sync_api import Locator, Page, expect
 from pypdf import PdfReader
 
 SHOTS = Path(__file__).resolve().parents[2] / "test-results"
 READING_TAKES = 30_000  # ms: the first signal that a server reads brings the numeric libraries in with it
+CARET: Literal["initial"] = "initial"
+"""A hidden caret is a style on every field, which htmx copies and the policy then complains of."""
 LET_FALL = """(place, file) => {
     const bytes = Uint8Array.from(atob(file.data), one => one.charCodeAt(0)), carried = new DataTransfer();
     carried.items.add(new File([bytes], file.name, { type: file.type }));
@@ -33,7 +35,7 @@ class BenchHand:
     """`story` names the pictures that are kept; `axe` is the check of accessibility."""
 
     page: Page
-    axe: Callable[[Page], None]
+    axe: Callable[..., None]
     story: str
 
     @property
@@ -52,13 +54,24 @@ class BenchHand:
 
     def looks(self, name: str) -> None:
         """The page as it stands is within its width, accessible, and kept as a picture."""
+        self.fits(name)
+        self.axe(self.page)
+        self.page.screenshot(path=self.picture(name), full_page=True, caret=CARET, scale="css")
+
+    def looks_at_the_form(self, name: str) -> None:
+        """The same of the open block alone, where the rest of the diary is as it was."""
+        self.fits(name)
+        self.axe(self.page, "#next")
+        self.next.screenshot(path=self.picture(name), caret=CARET, scale="css")
+
+    def fits(self, name: str) -> None:
         room = (self.page.viewport_size or {"width": 0})["width"]
         wide = self.page.evaluate("document.documentElement.scrollWidth")
         assert wide <= room, f"{name} is {wide} px wide: {self.page.evaluate(TOO_WIDE, room)}"
-        self.axe(self.page)
+
+    def picture(self, name: str) -> Path:
         SHOTS.mkdir(exist_ok=True)
-        # "initial": else a style is set on every field, which htmx then copies and the policy complains of.
-        self.page.screenshot(path=SHOTS / f"{self.story}-{name}.png", full_page=True, caret="initial")
+        return SHOTS / f"{self.story}-{name}.png"
 
     def opens(self, way: str, title: str) -> None:
         """Choose what to write, by the words under the open block, and wait for its form."""

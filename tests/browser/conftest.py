@@ -30,6 +30,7 @@ QUIET = (
 SIZES = {"desk": (1280, 900), "phone": (390, 844)}
 PATIENCE = 20_000  # ms: a machine that does three things at once is slow, not wrong
 AXE_RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
+AXE_OPTIONS = {"runOnly": AXE_RULES, "resultTypes": ["violations"]}  # what passes is not described in full
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
@@ -166,12 +167,15 @@ def stranger_page(new_page: Callable[..., Page]) -> Page:
 
 
 @pytest.fixture
-def axe() -> Callable[[Page], None]:
-    """`axe(page)`: fails with the rule, the help and the place for each breach of WCAG 2.2 AA."""
+def axe() -> Callable[..., None]:
+    """`axe(page)`: fails with the rule, the help and the place for each breach of WCAG 2.2 AA.
+
+    `axe(page, "#next")` looks at one part of the page only.
+    """
     from axe_playwright_python.sync_playwright import Axe
 
-    def check(page: Page) -> None:
-        found = Axe().run(page, options={"runOnly": AXE_RULES}).response["violations"]
+    def check(page: Page, part: str | None = None) -> None:
+        found = Axe().run(page, part, options=AXE_OPTIONS).response["violations"]
         lines = [
             f"{breach['id']}: {breach['help']} at {node['html'][:160]}"
             for breach in found

@@ -125,7 +125,7 @@ def measure_before(hand: BenchHand, files: dict[str, Any], *, falls: bool) -> No
     (hand.lets_fall if falls else hand.chooses)("Pull trace from the gauge", files["pull before"])
     expect(hand.entries).to_have_count(2)
     fill_conditions_of_the_pull(hand)
-    hand.looks("05-pull")
+    hand.looks_at_the_form("05-pull")
     hand.writes("Write the reading")
     for words in (rf"Start-up pull\s+{ABOUT['3.9']}", rf"Running pull\s+{ABOUT['2.6']}", r"0\.599\s+N\sm"):
         expect(hand.last).to_contain_text(re.compile(words))
@@ -137,7 +137,7 @@ def measure_before(hand: BenchHand, files: dict[str, Any], *, falls: bool) -> No
     hand.opens("a spin-down", "A spin-down")
     hand.chooses("The spool’s ticks", files["spin"])
     hand.checks("off the spool", "off")
-    hand.looks("06-spin")
+    hand.looks_at_the_form("06-spin")
     hand.writes("Write the reading")
 
 
@@ -184,7 +184,7 @@ def write_the_answer(hand: BenchHand) -> None:
     hand.page.get_by_role("link", name="Write the answer").click()
     hand.next.get_by_label(re.compile("^Improve")).check()
     hand.fills({"The exact words": "yes, up to 1,200", "Up to what sum": "1200"})
-    hand.looks("10-answer")
+    hand.looks_at_the_form("10-answer")
     hand.writes("Write the answer")
     expect(hand.last).to_contain_text(re.compile(r"1,104\.00\s+kr; cap 1,200\.00\s+kr"))
     hand.opens("a payment", "A payment")
@@ -225,7 +225,7 @@ def write_the_work(hand: BenchHand) -> None:
         row.get_by_label("How many").fill("2" if part == "Spool bearing" else "1")
     hand.fills({"Minutes it took": "74"})
     hand.checks("counted: every part that came off is back, replaced or accounted for")
-    hand.looks("11-work")
+    hand.looks_at_the_form("11-work")
     hand.writes("Write the work")
     expect(hand.last).to_contain_text("2 × Spool bearing, new; Carbon disc set, new; Idler cog, new.")
 
@@ -271,7 +271,7 @@ def bill(hand: BenchHand) -> None:
     expect(told.get_by_label("What for")).to_have_value("Idler cog")
     expect(told.get_by_label("Sum")).to_have_value(re.compile(r"^65\.00"))
     hand.fills({"Why the bill is more": WHY_MORE})
-    hand.looks("14-invoice")
+    hand.looks_at_the_form("14-invoice")
     hand.writes("Write the invoice")
     expect(hand.page.get_by_text("Torbal Kvie wrote this while you were writing.")).to_be_visible()
     for words in ("1,169.00", "233.80", "969.00", WHY_MORE):
@@ -290,7 +290,7 @@ def send_home(hand: BenchHand) -> None:
         packed.check()
     hand.fills({"Mass of the closed parcel": "745", "Its number": "HP 4418 2210"})
     hand.checks("the proof, before beside after", "the old parts in a bag")
-    hand.looks("15-dispatch")
+    hand.looks_at_the_form("15-dispatch")
     hand.writes("Write that it went home")
     expect(hand.next.locator("h2")).to_have_text("It has gone home")
     expect(hand.page.locator(".opening")).to_contain_text("It went home on")
