@@ -83,7 +83,7 @@ def test_a_washer_put_in_wrong_is_remarked_and_not_refused() -> None:
 
 def test_a_hostile_text_is_answered_in_bounds() -> None:
     long = check("x" * 2_000_000, last="", system="metric")
-    assert "2000000 characters" in long.faults[0].fault.what
+    assert "more than 200000 characters" in long.faults[0].fault.what
     assert long.faults[0].line is None
     many = check(TEXT + "\n[[parts]]\n" * 200, last="", system="metric")
     assert len(many.faults) <= MOST_FAULTS
