@@ -12,6 +12,7 @@ from spoolwright.demo.shop_hours import at
 from spoolwright.demo.tune import Tune
 from spoolwright.demo.usual_stay import play
 from spoolwright.shop.acts.add_customer import NewCustomer
+from spoolwright.shop.questions.diary import diary
 from tests.unit.demo.conftest import END, TUESDAY
 
 REEL = ReelPlanned("one", "owner", "tarvak-58r")
@@ -39,7 +40,9 @@ def test_it_lies_where_it_was_planned_to_lie(
 ) -> None:
     (read,) = tell(tune(shop, at_last=place))
     assert read.visit.place == place
-    assert read.next.act == act
+    on_that_day = diary(read.visit.pk, read.blocks[-1].entry.written_at)
+    assert on_that_day is not None
+    assert on_that_day.next.act == act
 
 
 @pytest.mark.parametrize(("place", "turn"), [("waits for a part", "part"), ("line winder", "respool")])
