@@ -19,8 +19,9 @@ tidy: ## format the code and mend what ruff can mend
 	$(PYTHON) -m ruff check --fix .
 	$(PYTHON) -m ruff format .
 
-lock: ## work the two lock files out anew from the .in files
+lock: ## work the lock files out anew from the .in files
 	uv pip compile $(LOCKING) requirements.in -o requirements.txt
+	uv pip compile $(LOCKING) -c requirements.txt requirements-cluster.in -o requirements-cluster.txt
 	uv pip compile $(LOCKING) -c requirements.txt requirements-dev.in -o requirements-dev.txt
 
 LOCKING := --quiet --universal --generate-hashes --no-emit-index-url --no-emit-find-links \

@@ -10,7 +10,7 @@ from tests.house.tree import ROOT, SOURCE, short, tracked
 VENDOR = SOURCE / "pages" / "static" / "vendor"
 SCRIPTS = sorted(VENDOR.glob("*.js"))
 FONTS = [path for path in tracked() if path.suffix in (".woff2", ".woff", ".ttf", ".otf")]
-LOCKS = [ROOT / "requirements.txt", ROOT / "requirements-dev.txt"]
+LOCKS = [ROOT / "requirements.txt", ROOT / "requirements-cluster.txt", ROOT / "requirements-dev.txt"]
 # Where to fetch from is for the machine that fetches to say.
 INDEX = re.compile(
     r"--(extra-)?index-url|--find-links|--trusted-host|\[\[tool\.uv\.index\]\]|\bindex-url\s*=|/simple/?\b"
