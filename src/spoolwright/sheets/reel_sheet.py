@@ -21,13 +21,16 @@ from spoolwright.sheets.sheet_tables import (
     AntiReverse,
     Bearing,
     Brakes,
+    Check,
     Drag,
     Frame,
     Gears,
     Handle,
     LevelWind,
+    Oscillation,
     Part,
     Reel,
+    Rotor,
     Screw,
     Shaft,
     Spool,
@@ -54,6 +57,9 @@ class ReelSheet(Table):
     shaft: Shaft | None = None
     handle: Handle | None = None
     level_wind: LevelWind | None = None
+    rotor: Rotor | None = None
+    oscillation: Oscillation | None = None
+    check: Check | None = None
     anti_reverse: AntiReverse | None = None
     brakes: Brakes | None = None
     frame: Frame | None = None

@@ -15,11 +15,14 @@ from spoolwright.sheets.fields import (
     Length,
     LengthOrZero,
     Lubricant,
+    MagnetDrag,
     Mass,
     Material,
     Modulus,
     Note,
+    Pull,
     Slug,
+    Stiffness,
     Torque,
     Turns,
     WasherMaterial,
@@ -71,6 +74,15 @@ class Spool(Table):
     material: Material | None = None
     inertia: Inertia | None = None
     wall: Length | None = None
+    flange_thickness: Length | None = None
+    rear_flange_diameter: Length | None = None
+    skirt_length: Length | None = None
+    palming_rim: Length | None = None
+
+    @property
+    def flange(self) -> float:
+        """Thickness of a flange [m]: as stated, else the wall's, else 1.5 mm."""
+        return self.flange_thickness or self.wall or 1.5e-3
 
     @property
     def arbor_radius(self) -> float:
@@ -92,6 +104,17 @@ class Gears(Table):
     helix_angle: Angle = 0.0
     low_main_teeth: Teeth | None = None
     low_pinion_teeth: Teeth | None = None
+    form: Literal["side by side", "face", "worm", "bevel"] = "side by side"
+    pressure_angle: Angle = 0.3490658503988659
+    pinion_bore: Length | None = None
+    axis_offset: LengthOrZero | None = None
+
+    @property
+    def low_ratio(self) -> float | None:
+        """Turns of the spool for one turn of the handle in the low gear, where there is one."""
+        if self.low_main_teeth is None or self.low_pinion_teeth is None:
+            return None
+        return self.low_main_teeth / self.low_pinion_teeth
 
     @property
     def ratio(self) -> float:
@@ -143,6 +166,8 @@ class Lever(Table):
     cam_rise: Length
     cam_angle: Angle
     strike_angle: Angle | None = None
+    preset_turns: Turns | None = None
+    return_spring: Stiffness | None = None
 
 
 class Drag(Table):
@@ -168,17 +193,33 @@ class Bearing(Table):
     balls: Annotated[int, _whole(3, 40)] | None = None
 
 
+class ShaftStep(Table):
+    """One cylinder of a stepped shaft; the steps lie end to end from the gear side to the off side."""
+
+    length: Length
+    diameter: Length
+
+
 class Shaft(Table):
+    """The spool's shaft. `overhang` is from the nearest bearing to the middle of a spool borne at one end."""
+
     diameter: Length
     span: Length
     material: Material
     borne: Literal["both ends", "one end", "fixed, spool on its bearings"]
+    steps: tuple[ShaftStep, ...] = Field(
+        default=(), max_length=20, description="at most 20 cylinders, each a table [[shaft.steps]]"
+    )
+    overhang: Length | None = None
 
 
 class Handle(Table):
     arm_length: Length
     knobs: Annotated[int, _whole(1, 2)]
     material: Material | None = None
+    section_width: Length | None = None
+    section_thickness: Length | None = None
+    shaft_diameter: Length | None = None
 
 
 class LevelWind(Table):
@@ -189,12 +230,22 @@ class LevelWind(Table):
     worm_diameter: Length
     pawl_material: Material
     worm_material: Material
+    pawl_thickness: Length | None = None
+    pawl_width: Length | None = None
+    groove_depth: Length | None = None
 
 
 class AntiReverse(Table):
     roller_clutch: YesNo
     ratchet_teeth: Annotated[int, _whole(2, 120)] | None = None
     dogs: Annotated[int, _whole(1, 4)] | None = None
+    ratchet_diameter: Length | None = None
+    ratchet_material: Material | None = None
+    tooth_height: Length | None = None
+    tooth_root: Length | None = None
+    tooth_width: Length | None = None
+    sleeve_diameter: Length | None = None
+    roller_length: Length | None = None
 
 
 class Brakes(Table):
@@ -203,6 +254,7 @@ class Brakes(Table):
     block_radius: Length | None = None
     ring_friction: Friction | None = None
     magnets: Count | None = None
+    magnet_drag: MagnetDrag | None = None
     note: Note | None = None
 
 
@@ -213,6 +265,45 @@ class Frame(Table):
     plate_spacing: Length
     pillars: Count | None = None
     pillar_diameter: Length | None = None
+    pillar_circle: Length | None = None
+    plate_diameter: Length | None = None
+    foot_height: Length | None = None
+    foot_screw_spacing: Length | None = None
+
+
+class Rotor(Table):
+    """What turns round the spool of a fixed-spool reel and lays the line on it."""
+
+    diameter: Length
+    length: Length
+    material: Material
+    mass: Mass | None = None
+    inertia: Inertia | None = None
+    bail_wire_diameter: Length | None = None
+    roller_diameter: Length
+    roller_width: Length
+
+
+class Oscillation(Table):
+    """What moves the spool of a fixed-spool reel to and fro. `cogs` lead from the pinion to it."""
+
+    kind: Literal["worm", "crank", "eccentric"]
+    stroke: Length
+    cogs: tuple[tuple[Teeth, Teeth], ...] = Field(min_length=1, max_length=6, description=_COGS)
+    worm_lead: Length | None = None
+    worm_diameter: Length | None = None
+    pawl_material: Material | None = None
+    worm_material: Material | None = None
+
+
+class Check(Table):
+    """The click of a fly reel: pawls pressed on a wheel of the spool."""
+
+    wheel_teeth: Teeth
+    pawls: Annotated[int, _whole(1, 4)]
+    springs: Annotated[int, _whole(1, 8)]
+    pull: Pull
+    pawl_material: Material | None = None
 
 
 class Screw(Table):
