@@ -151,6 +151,7 @@ _ALL = (
             _u("km/h", Fraction(1000, 3600)),
             _u("ft/s", FOOT),
             _u("mph", 5280 * FOOT / 3600, any_case=True),
+            _u("kn", Fraction(1852, 3600), "kt", "knot", "knots", any_case=True),
         ),
         ("m/s",),
         ("ft/s",),
