@@ -3,6 +3,7 @@
 from spoolwright.mechanics import (
     arguments,
     beams,
+    brakes,
     clutch,
     coastdown,
     gears,
@@ -20,6 +21,7 @@ from spoolwright.mechanics import (
 __all__ = [
     "arguments",
     "beams",
+    "brakes",
     "clutch",
     "coastdown",
     "gears",
