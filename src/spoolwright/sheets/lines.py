@@ -11,13 +11,15 @@ from spoolwright.sheets.sourced import Sourced, sourced, table, unknown
 
 @dataclass(frozen=True)
 class LineMaterial:
-    """What a line is made of: density, modulus of the line in tension, elongation at the break."""
+    """What a line is made of: density, modulus in tension, elongation at the break, strength, and at a knot."""
 
     name: str
     title: str
     density: Sourced
     modulus: Sourced
     elongation: Sourced
+    strength: Sourced
+    knot: Sourced
     note: str
 
 
@@ -43,5 +45,7 @@ def line_material(name: str) -> LineMaterial:
         density=sourced(entry["density"], "density"),
         modulus=sourced(entry["modulus"], "pressure"),
         elongation=sourced(entry["elongation"], "ratio"),
+        strength=sourced(entry["strength"], "pressure"),
+        knot=sourced(entry["knot"], "ratio"),
         note=entry["note"],
     )

@@ -42,6 +42,7 @@ class StructuralMaterial:
     youngs_modulus: Sourced
     poisson: Sourced
     yield_strength: Sourced
+    hardness: Sourced
     conductivity: Sourced
     specific_heat: Sourced
 
@@ -62,6 +63,7 @@ _STRUCTURAL = {
     "youngs_modulus": "pressure",
     "poisson": "ratio",
     "yield_strength": "pressure",
+    "hardness": "pressure",
     "conductivity": "conductivity",
     "specific_heat": "specific_heat",
 }
