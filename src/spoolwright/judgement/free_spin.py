@@ -150,7 +150,7 @@ def _flick(sheet: ReelSheet, inertia: Sample, draws: Mapping[str, Sample]) -> Sa
 
 def _drag(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], speed: Sample) -> Sample:
     air = 0.5 * AIR_DENSITY * draws["air_factor"] * speed**2 * (sheet.spool.flange_diameter / 2) ** 5
-    bearings = _bearings(sheet, state, draws, speed) * draws["bearing_condition"]
+    bearings = bearing_torque(sheet, state, draws, speed)
     return np.asarray(bearings + draws["end_drag"] + draws["train_drag"] + air)
 
 
@@ -180,7 +180,43 @@ def spool_bearings(sheet: ReelSheet) -> tuple[Bearing, ...]:
     return tuple(bearing for bearing in sheet.bearings if "spool" in bearing.place.lower())
 
 
-def _bearings(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], speed: Sample) -> Sample:
+def bearing_torque(
+    sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], speed: Sample
+) -> Sample:
+    """Torque of the spool's bearings, their condition counted in.
+
+    Parameters
+    ----------
+    sheet : ReelSheet
+        The model **[SI]**.
+    state : ReelState
+        Lubricant of its spool bearings **[-]**.
+    draws : mapping of str to array
+        `temperature` **[K]**, `oil_factor`, `grease_factor`, `bearing_condition` **[-]**; they broadcast
+        with the speeds.
+    speed : array
+        Speeds of the spool **[rad/s]**.
+
+    Returns
+    -------
+    array
+        Torque **[N m]**, broadcast shape of draws and speeds.
+
+    Source
+    ------
+    Palmgren (mechanics.rolling).
+
+    Examples
+    --------
+    >>> from spoolwright.judgement.reel_state import as_built
+    >>> from spoolwright.sheets import reel_sheet
+    >>> sheet = reel_sheet.load("tarvak-58r")
+    >>> draws = {"temperature": 293.0, "oil_factor": 1.0, "grease_factor": 2.0, "bearing_condition": 1.0}
+    >>> at = {name: np.array(value) for name, value in draws.items()}
+    >>> slow, fast = bearing_torque(sheet, as_built(sheet), at, np.array([300.0, 2400.0]))
+    >>> bool(slow < fast < 8 * slow)
+    True
+    """
     product = lubricants.lubricant(state.bearing_lubricant)
     greased = isinstance(product, lubricants.Grease)
     f0 = draws["grease_factor"] if greased else draws["oil_factor"]
@@ -190,4 +226,4 @@ def _bearings(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], s
     for bearing in spool_bearings(sheet):
         pitch = (bearing.size.bore + bearing.size.outer) / 2
         total = total + rolling.friction_torque(speed * 30 / pi, viscosity, pitch, load, f0, F1)
-    return np.asarray(total)
+    return np.asarray(total * draws["bearing_condition"])
