@@ -166,6 +166,7 @@ class Lever(Table):
     cam_rise: Length
     cam_angle: Angle
     strike_angle: Angle | None = None
+    running_gap: LengthOrZero | None = None
     preset_turns: Turns | None = None
     return_spring: Stiffness | None = None
 
