@@ -34,7 +34,11 @@ class FrictionMaterial:
 
 @dataclass(frozen=True)
 class StructuralMaterial:
-    """What carries load."""
+    """What carries load.
+
+    `allowable_bending` is for a tooth's root by Lewis's formula, `allowable_contact` for the peak pressure
+    between two teeth, both for the life of gears turned by hand; `endurance` for a turning shaft.
+    """
 
     name: str
     title: str
@@ -43,6 +47,9 @@ class StructuralMaterial:
     poisson: Sourced
     yield_strength: Sourced
     hardness: Sourced
+    allowable_bending: Sourced
+    allowable_contact: Sourced
+    endurance: Sourced
     conductivity: Sourced
     specific_heat: Sourced
 
@@ -64,6 +71,9 @@ _STRUCTURAL = {
     "poisson": "ratio",
     "yield_strength": "pressure",
     "hardness": "pressure",
+    "allowable_bending": "pressure",
+    "allowable_contact": "pressure",
+    "endurance": "pressure",
     "conductivity": "conductivity",
     "specific_heat": "specific_heat",
 }

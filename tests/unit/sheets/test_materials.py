@@ -35,6 +35,10 @@ def test_a_structural_material_is_a_range_that_makes_sense(name: str) -> None:
     assert entry.yield_strength.low < entry.youngs_modulus.low / 10
     assert 0.1 < entry.conductivity.low < 400
     assert 300 < entry.specific_heat.low < 2000
+    assert entry.allowable_bending.low < entry.allowable_bending.high < 1.5 * entry.yield_strength.high
+    assert entry.allowable_contact.low < entry.allowable_contact.high
+    assert entry.allowable_contact.high < entry.youngs_modulus.high / 25
+    assert entry.endurance.low < entry.endurance.high < entry.yield_strength.high
 
 
 def test_the_usual_linings_and_metals_are_there() -> None:
