@@ -1,0 +1,76 @@
+"""At which pull do the foot's screws and the frame give?"""
+
+from __future__ import annotations
+
+import re
+
+import numpy as np
+
+from spoolwright.judgement.loads import SHEAR_YIELD, Loads, material_words
+from spoolwright.judgement.rung import Limit
+from spoolwright.sheets.materials import structural_material
+from spoolwright.sheets.sheet_tables import Screw
+
+STRESS_AREA = {2.0: 2.07, 2.5: 3.39, 3.0: 5.03, 3.5: 6.78, 4.0: 8.78, 5.0: 14.2, 6.0: 20.1, 8.0: 36.6}
+"""Tensile stress area of coarse metric threads [mm2], by nominal size."""
+
+
+def frame_rungs(loads: Loads) -> list[Limit]:
+    """Limits of the frame and of what holds it to the rod.
+
+    Parameters
+    ----------
+    loads : Loads
+        The reel, where the line leaves **[m]**, and draws.
+
+    Returns
+    -------
+    list of Limit
+        Pulls at the line **[N]**, shape `(n,)`, as far as the sheet states what they need.
+
+    Notes
+    -----
+    Foot: the pull at height h over the foot is held by half of the screws in tension, spacing apart, and by
+    all of them in shear: sqrt((F h / (n/2 spacing))^2 + (F / n)^2 / tau^2) / area = yield. Left out: preload,
+    what the rod's seat holds.
+
+    Source
+    ------
+    Statics; stress areas of ISO 898-1 (from memory).
+
+    Examples
+    --------
+    >>> frame_rungs.__name__
+    'frame_rungs'
+    """
+    found = [_foot(loads)]
+    return [limit for limit in found if limit is not None]
+
+
+def _foot(loads: Loads) -> Limit | None:
+    screw = next((one for one in loads.sheet.screws if "foot" in one.place.lower()), None)
+    area = _stress_area(screw) if screw else None
+    if screw is None or area is None:
+        return None
+    frame = loads.sheet.frame
+    rim = loads.sheet.spool.flange_diameter / 2
+    height = loads.stated_or_guessed("foot height", frame.foot_height if frame else None, rim + 3e-3, rim + 9e-3)
+    apart = loads.stated_or_guessed("foot screws apart", frame.foot_screw_spacing if frame else None, 10e-3, 22e-3)
+    tension = height / apart / max(screw.count / 2, 1)
+    shear = 1 / screw.count / SHEAR_YIELD
+    yields = loads.yields_at("foot screws", screw.material)
+    metal = structural_material(screw.material)
+    return Limit(
+        "foot screws",
+        "screws of the foot",
+        "the foot's screws stretch and the reel rocks on its foot",
+        yields * area / np.sqrt(tension**2 + shear**2),
+        "screws in tension and shear under the pull at the spool's height, stress area of ISO 898-1",
+        material_words(screw.material, metal.yield_strength),
+    )
+
+
+def _stress_area(screw: Screw) -> float | None:
+    found = re.match(r"M ?([0-9.]+)", screw.thread)
+    area = STRESS_AREA.get(float(found[1])) if found else None
+    return area * 1e-6 if area else None
