@@ -28,6 +28,7 @@ from spoolwright.mechanics import (
     wear,
     winding,
 )
+from tests.property.bearing_formulas import BEARING_FORMULAS, OVER_THE_LAST_AXIS
 
 Range = tuple[float, float]
 RINGS: dict[str, Range] = {"outer_radius": (0.010, 0.020), "inner_radius": (0.002, 0.009)}
@@ -93,7 +94,7 @@ FLANKS = {name: PAIR[name] for name in ("youngs_a", "poisson_a", "youngs_b", "po
 }
 PACK: dict[str, Range] = {"hub_radius": (0.008, 0.012), "pack_radius": (0.013, 0.03)}
 WHOLE = {"faces", "balls", "teeth", "teeth_a", "teeth_b"}
-SUMS_OVER_ITS_LAST_AXIS = {"critical_speed"}
+SUMS_OVER_ITS_LAST_AXIS = {"critical_speed", *OVER_THE_LAST_AXIS}
 """Held in its own unit test: masses and places along a shaft are one system, not elements."""
 
 FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
@@ -219,6 +220,7 @@ FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
     (coastdown.time_at_speed, DRAG | {"slower": (0, 50)}, {}),
     (coastdown.angle, DRAG | {"time": (0, 60)}, {}),
     (coastdown.time_at_angle, DRAG | {"angle": (0, 900)}, {}),
+    *BEARING_FORMULAS,
 ]
 NAMES = [
     f"{formula.__module__.rsplit('.', 1)[-1]}.{formula.__name__} {fixed or ''}"
@@ -245,7 +247,7 @@ def answers(formula: Callable[..., Any], values: dict[str, Any], fixed: dict[str
 
 
 every_formula = pytest.mark.parametrize(("formula", "ranges", "fixed"), FORMULAS, ids=NAMES)
-few = settings(max_examples=15)
+few = settings(max_examples=6)
 
 
 @every_formula

@@ -1,6 +1,8 @@
-"""Oil: its viscosity at another temperature, and how much it minds the cold."""
+"""Oil and grease: viscosity at another temperature, how much it minds the cold, and what grease holds."""
 
 from __future__ import annotations
+
+from math import pi
 
 import numpy as np
 from numpy.typing import NDArray
@@ -8,6 +10,7 @@ from numpy.typing import NDArray
 from spoolwright.mechanics import arguments
 from spoolwright.mechanics import viscosity_index_table as table
 from spoolwright.mechanics.arguments import Number
+from spoolwright.mechanics.rolling import reference_viscosity
 
 CST = 1e-6
 """One centistoke, 1 mm2/s, in m2/s."""
@@ -140,3 +143,135 @@ def _from_walther(doubled: Number) -> NDArray[np.float64]:
         bend = np.exp(-1.47 - 1.84 * v - 0.51 * np.square(np.minimum(v, 1e3)))
         v = v - (v + bend - y) / (1 - (1.84 + 1.02 * v) * bend)
     return v
+
+
+def kappa(
+    temperature: Number,
+    viscosity_40: Number,
+    viscosity_100: Number,
+    speed_rpm: Number,
+    pitch_diameter: Number,
+) -> Number:
+    """How far the oil film of a bearing carries at its speed and temperature.
+
+    Parameters
+    ----------
+    temperature : Number
+        Temperature of the bearing [K], above zero.
+    viscosity_40 : Number
+        Kinematic viscosity of the oil, or of the grease's base oil, at 40 C [m^2/s], above viscosity_100.
+    viscosity_100 : Number
+        The same at 100 C [m^2/s], 0.21e-6 or more.
+    speed_rpm : Number
+        Speed [rpm], above zero.
+    pitch_diameter : Number
+        Diameter of the circle of ball centres [m], above zero.
+
+    Returns
+    -------
+    Number
+        Viscosity over reference viscosity [-], broadcast shape of the inputs: 1 is a full film; below
+        0.4 metal touches most of the time, above 4 nothing is gained.
+
+    Raises
+    ------
+    ValueError
+        A value outside its range.
+
+    Notes
+    -----
+    viscosity_at over rolling.reference_viscosity.
+
+    Source
+    ------
+    ISO 281:2007, viscosity ratio (from memory).
+
+    Examples
+    --------
+    >>> round(kappa(293.15, 10e-6, 2.7e-6, 10_000.0, 7e-3), 2)
+    1.19
+    """
+    return viscosity_at(temperature, viscosity_40, viscosity_100) / reference_viscosity(
+        speed_rpm, pitch_diameter
+    )
+
+
+def grease_yield_stress(penetration: Number) -> Number:
+    """Shear stress below which a grease does not flow, from its consistency.
+
+    Parameters
+    ----------
+    penetration : Number
+        Worked penetration [m], 8.5e-3 to 47.5e-3; NLGI class 2 is 26.5e-3 to 29.5e-3.
+
+    Returns
+    -------
+    Number
+        Yield stress at 25 C [Pa], shape of the input.
+
+    Raises
+    ------
+    ValueError
+        A penetration outside the NLGI classes.
+
+    Notes
+    -----
+    3e10 P^-3.17, P in tenths of a millimetre. Greases of one class differ by a factor of two and more, and a
+    stiff one holds several times as much in the cold, which no formula says.
+
+    Source
+    ------
+    Brunstrum and Sisko 1962, as quoted in books on grease lubrication (from memory). That penetration and
+    yield go together, and not in proportion to the class: ASME WTC2005-64280 (abstract opened).
+
+    Examples
+    --------
+    >>> round(grease_yield_stress(28e-3))
+    524
+    """
+    arguments.between(8.5e-3, 47.5e-3, penetration=penetration)
+    return arguments.plain(3e10 * (np.asarray(penetration) * 1e4) ** -3.17)
+
+
+def grease_hold(yield_stress: Number, radius: Number, width: Number, share: Number = 1.0) -> Number:
+    """Torque that a ring full of grease holds before it begins to turn.
+
+    Parameters
+    ----------
+    yield_stress : Number
+        Yield stress of the grease [Pa], zero or more.
+    radius : Number
+        Radius at which it is sheared [m], above zero.
+    width : Number
+        Width of the ring [m], above zero.
+    share : Number
+        Share of the circle in which grease bridges the gap [-], zero to 1.
+
+    Returns
+    -------
+    Number
+        Torque [N m], broadcast shape of the inputs.
+
+    Raises
+    ------
+    ValueError
+        A value outside its range.
+
+    Notes
+    -----
+    T = share tau 2 pi r^2 w: the drum of a rotating rheometer. A bearing that has run has pushed most of its
+    grease aside; one that is packed full and still new holds nearly all of it.
+
+    Source
+    ------
+    Shear on a cylinder, any fluid mechanics text.
+
+    Examples
+    --------
+    >>> round(grease_hold(525.0, 3.5e-3, 4e-3) * 1e6)
+    162
+    """
+    arguments.not_negative(yield_stress=yield_stress)
+    arguments.positive(radius=radius, width=width)
+    arguments.between(0.0, 1.0, share=share)
+    return share * yield_stress * 2 * pi * radius**2 * width

@@ -2,13 +2,46 @@
 
 from __future__ import annotations
 
-from math import pi
-from typing import TypedDict
-
 import numpy as np
 
 from spoolwright.mechanics import arguments
 from spoolwright.mechanics.arguments import Number
+from spoolwright.mechanics.bearing_life import (
+    contamination_factor,
+    life_factor_iso,
+    mean_load,
+    modified_life,
+    rating_life,
+    reliability_factor,
+    system_life,
+)
+from spoolwright.mechanics.bearing_ratings import dynamic_rating, static_load, static_rating, static_safety
+from spoolwright.mechanics.defect_rates import DefectFrequencies, defect_frequencies
+from spoolwright.mechanics.hybrid_balls import Hybrid, ball_pressure, hybrid
+
+__all__ = [
+    "DefectFrequencies",
+    "Hybrid",
+    "ball_pressure",
+    "contamination_factor",
+    "defect_frequencies",
+    "dynamic_rating",
+    "equivalent_load",
+    "friction_load",
+    "friction_torque",
+    "hybrid",
+    "life_factor_iso",
+    "load_factor",
+    "mean_load",
+    "modified_life",
+    "rating_life",
+    "reference_viscosity",
+    "reliability_factor",
+    "static_load",
+    "static_rating",
+    "static_safety",
+    "system_life",
+]
 
 CST = 1e-6
 """One centistoke, 1 mm2/s, in m2/s."""
@@ -21,15 +54,6 @@ _RELATIVE_AXIAL = (0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89)
 _E = (0.19, 0.22, 0.26, 0.28, 0.30, 0.34, 0.38, 0.42, 0.44)
 _Y = (2.30, 1.99, 1.71, 1.55, 1.45, 1.31, 1.15, 1.04, 1.00)
 _X = 0.56
-
-
-class DefectFrequencies(TypedDict):
-    """Rates of a bearing's knocks, all in Hz."""
-
-    outer: Number
-    inner: Number
-    ball: Number
-    cage: Number
 
 
 def equivalent_load(radial: Number, axial: Number, static_rating: Number, f0: Number = 12.3) -> Number:
@@ -79,45 +103,6 @@ def equivalent_load(radial: Number, axial: Number, static_rating: Number, f0: Nu
     return arguments.plain(np.where(axial > limit * radial, together, radial))
 
 
-def rating_life(dynamic_rating: Number, load: Number, exponent: Number = 3.0) -> Number:
-    """Turns that nine of ten bearings outlive.
-
-    Parameters
-    ----------
-    dynamic_rating : Number
-        Dynamic load rating C [N], above zero.
-    load : Number
-        Equivalent dynamic load P [N], above zero.
-    exponent : Number
-        3 for balls, 10/3 for rollers [-], above zero.
-
-    Returns
-    -------
-    Number
-        Basic rating life [10^6 revolutions], broadcast shape of the inputs.
-
-    Raises
-    ------
-    ValueError
-        A value that is not above zero and finite.
-
-    Notes
-    -----
-    L10 = (C / P)^p. Fatigue only: in a reel, salt and dirt end a bearing long before.
-
-    Source
-    ------
-    ISO 281:2007, basic rating life (from memory); worked examples of three handbooks opened.
-
-    Examples
-    --------
-    >>> round(rating_life(630.0, 63.0))
-    1000
-    """
-    arguments.positive(dynamic_rating=dynamic_rating, load=load, exponent=exponent)
-    return arguments.plain((dynamic_rating / load) ** exponent)
-
-
 def reference_viscosity(speed_rpm: Number, pitch_diameter: Number) -> Number:
     """Viscosity that a bearing's oil needs at running temperature for a full film.
 
@@ -156,57 +141,6 @@ def reference_viscosity(speed_rpm: Number, pitch_diameter: Number) -> Number:
     slow, fast = 45000.0 * speed_rpm**-0.83, 4500.0 * speed_rpm**-0.5
     centistokes = np.where(np.less(speed_rpm, 1000.0), slow, fast) / np.sqrt(pitch_diameter * 1e3)
     return arguments.plain(centistokes * CST)
-
-
-def life_factor_iso(kappa: Number, contamination: Number, fatigue_limit: Number, load: Number) -> Number:
-    """Factor by which oil film and dirt lengthen or shorten the life of a radial ball bearing.
-
-    Parameters
-    ----------
-    kappa : Number
-        Viscosity over reference viscosity [-], 0.1 or more; above 4 it counts as 4.
-    contamination : Number
-        Contamination factor eC [-], zero (filthy) to 1 (clean).
-    fatigue_limit : Number
-        Fatigue load limit Cu [N], above zero; about C0 / 22 for ball bearings.
-    load : Number
-        Equivalent dynamic load P [N], above zero.
-
-    Returns
-    -------
-    Number
-        Life modification factor [-], 0.1 to 50, broadcast shape of the inputs.
-
-    Raises
-    ------
-    ValueError
-        A value outside its range; the standard says nothing below a kappa of 0.1.
-
-    Notes
-    -----
-    0.1 [1 - (2.5671 - A / kappa^B)^0.83 (eC Cu / P)^(1/3)]^-9.3 with A, B = 2.2649, 0.054381 below kappa 0.4;
-    1.9987, 0.19087 below 1; 1.9987, 0.071739 from 1; at most 50.
-
-    Source
-    ------
-    ISO 281:2007, eqs 31 to 33 (from memory; part of the coefficients opened in a public program, whose
-    0.053481 is a slip for 0.054381: only that joins the branches at 0.4).
-
-    Examples
-    --------
-    >>> round(life_factor_iso(2.0, 0.5, 10.0, 100.0), 2)
-    1.7
-    """
-    arguments.from_up(0.1, kappa=kappa)
-    arguments.positive(fatigue_limit=fatigue_limit, load=load)
-    arguments.between(0.0, 1.0, contamination=contamination)
-    film = np.minimum(kappa, 4.0)
-    thin, middling = film < 0.4, film < 1.0
-    a = np.where(thin, 2.2649, 1.9987)
-    b = np.where(thin, 0.054381, np.where(middling, 0.19087, 0.071739))
-    relief = (2.5671 - a * film**-b) ** 0.83 * np.cbrt(contamination * fatigue_limit / load)
-    left = np.maximum(1 - relief, 0.1)  # far past the cap of 50, and safe from a negative base
-    return arguments.plain(np.minimum(0.1 * left**-9.3, 50.0))
 
 
 def friction_torque(
@@ -267,64 +201,80 @@ def friction_torque(
     return arguments.plain(drag + f1 * load * pitch_diameter)
 
 
-def defect_frequencies(
-    rpm: Number,
-    balls: Number,
-    ball_diameter: Number,
-    pitch_diameter: Number,
-    contact_angle: Number = 0.0,
-) -> DefectFrequencies:
-    """Rates at which a damaged ball bearing knocks, inner ring turning, outer ring still.
+def friction_load(radial: Number, axial: Number) -> Number:
+    """Load that counts for the friction of a deep-groove ball bearing.
 
     Parameters
     ----------
-    rpm : Number
-        Speed of the inner ring [rpm], zero or more.
-    balls : Number
-        Number of balls [-], a whole number of 1 or more.
-    ball_diameter : Number
-        Diameter of a ball [m], above zero, less than pitch_diameter.
-    pitch_diameter : Number
-        Diameter of the circle of ball centres [m].
-    contact_angle : Number
-        Contact angle [rad], zero or more, below a right angle.
+    radial : Number
+        Radial load [N], zero or more.
+    axial : Number
+        Axial load [N], zero or more.
 
     Returns
     -------
-    DefectFrequencies
-        A mapping [Hz], each of the broadcast shape of the inputs it depends on. outer: balls passing a
-        spot of the outer ring; inner: balls passing a spot of the inner ring; ball: a spot on a ball
-        striking either ring, which is twice the ball's own spin; cage: turns of the cage.
+    Number
+        The load of friction_torque [N], broadcast shape of the inputs.
 
     Raises
     ------
     ValueError
-        A value outside its range, or balls larger than their circle.
+        A value outside its range.
 
     Notes
     -----
-    g = (d / D) cos a, f = rpm / 60: outer z f (1 - g) / 2, inner z f (1 + g) / 2, ball f (D / d)(1 - g^2),
-    cage f (1 - g) / 2. Balls slip a little: real knocks come 1 to 2 % away from these.
+    P1 = max(3.3 Fa - 0.1 Fr, Fr): thrust, as from a tight cast cap, costs three times what weight does.
 
     Source
     ------
-    Kinematics of rolling without slip; multiples as listed with a university's bearing recordings (opened).
+    Factors of the friction equations in a rolling bearing catalogue, HR 1, pp. 55 to 60 (opened as a text
+    copy).
 
     Examples
     --------
-    >>> round(defect_frequencies(1797.0, 9, 7.94e-3, 39.04e-3)["outer"], 1)
-    107.4
+    >>> friction_load(20.0, 40.0)
+    130.0
     """
-    arguments.not_negative(rpm=rpm)
-    arguments.whole(1, balls=balls)
-    arguments.positive(ball_diameter=ball_diameter, pitch_diameter=pitch_diameter)
-    arguments.less("ball_diameter", ball_diameter, "pitch_diameter", pitch_diameter)
-    arguments.from_up_to_below(0.0, pi / 2, contact_angle=contact_angle)
-    turns = rpm / 60
-    g = ball_diameter / pitch_diameter * arguments.plain(np.cos(contact_angle))
-    return DefectFrequencies(
-        outer=balls * turns * (1 - g) / 2,
-        inner=balls * turns * (1 + g) / 2,
-        ball=turns * pitch_diameter / ball_diameter * (1 - g**2),
-        cage=turns * (1 - g) / 2,
-    )
+    arguments.not_negative(radial=radial, axial=axial)
+    return arguments.plain(np.maximum(3.3 * axial - 0.1 * radial, radial))
+
+
+def load_factor(equivalent: Number, rating: Number, series: Number = 9e-4) -> Number:
+    """Factor f1 of friction_torque for a deep-groove ball bearing.
+
+    Parameters
+    ----------
+    equivalent : Number
+        Static equivalent load P0 [N], zero or more.
+    rating : Number
+        Static load rating C0 [N], above zero.
+    series : Number
+        Factor of the series [-], zero or more: 5e-4 for 618, 7e-4 for 60 and 619, 9e-4 for 62 to 64.
+
+    Returns
+    -------
+    Number
+        f1 [-], broadcast shape of the inputs.
+
+    Raises
+    ------
+    ValueError
+        A value outside its range.
+
+    Notes
+    -----
+    f1 = series (P0 / C0)^0.5. The numbers of the series are those of larger bearings: 623 and 624 of a reel
+    are of series 62.
+
+    Source
+    ------
+    Table of typical f1 in a rolling bearing catalogue, HR 1, pp. 58 to 60 (opened as a text copy).
+
+    Examples
+    --------
+    >>> round(load_factor(50.0, 1370.0, 7e-4), 6)
+    0.000134
+    """
+    arguments.not_negative(equivalent=equivalent, series=series)
+    arguments.positive(rating=rating)
+    return arguments.plain(series * np.sqrt(equivalent / rating))

@@ -8,6 +8,20 @@ import numpy as np
 
 from spoolwright.mechanics import arguments
 from spoolwright.mechanics.arguments import Number
+from spoolwright.mechanics.mixed_line import backing_length, line_per_turn, mixed_fill, radius_at_line_out
+
+__all__ = [
+    "backing_length",
+    "fill_radius",
+    "line_inertia",
+    "line_length",
+    "line_per_turn",
+    "line_pull",
+    "mixed_fill",
+    "radius_at_line_out",
+    "spool_inertia",
+    "spool_mass",
+]
 
 
 def line_length(

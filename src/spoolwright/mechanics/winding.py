@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from math import pi
+from typing import TypedDict
 
 import numpy as np
 
 from spoolwright.mechanics import arguments
 from spoolwright.mechanics.arguments import Number
 
+MANY_LAYERS = 1.75
+"""Effective layers that a certification rule for winch drums takes for two layers and more."""
 NODES = 12
 """Gauss points of a panel; a panel is at most one unit of anisotropy times log radius wide."""
 
@@ -77,6 +80,80 @@ def hub_pressure(
         passed = np.exp(y) / np.cosh(np.asarray(anisotropy)[..., None] * y)
     integral = reach * np.sum(passed * np.tile(weight, panels), axis=-1) / (2 * panels)
     return arguments.plain(line_tension / (pitch * layer_height) * integral)
+
+
+class PressureBand(TypedDict):
+    """Pressures on the arbor between which the published models leave the truth, in Pa."""
+
+    low: Number
+    high: Number
+
+
+def pressure_band(
+    line_tension: Number,
+    pitch: Number,
+    layer_height: Number,
+    hub_radius: Number,
+    pack_radius: Number,
+    anisotropy: Number | None = None,
+) -> PressureBand:
+    """Least and most pressure of a wound pack on its arbor, while nobody has measured how soft the pack is.
+
+    Parameters
+    ----------
+    line_tension : Number
+        Tension at which the line went on [N], zero or more.
+    pitch : Number
+        Distance from turn to turn [m], above zero.
+    layer_height : Number
+        Rise from layer to layer [m], above zero.
+    hub_radius : Number
+        Radius of the arbor [m], above zero.
+    pack_radius : Number
+        Radius of the finished pack [m], hub_radius or more.
+    anisotropy : Number or None
+        Square root of the pack's stiffness around over its stiffness outwards [-], above zero, where the
+        shop has measured it; None where it has not.
+
+    Returns
+    -------
+    PressureBand
+        Mapping: low and high [Pa], each of the broadcast shape of the inputs. With anisotropy both are
+        hub_pressure.
+
+    Raises
+    ------
+    ValueError
+        A value outside its range, or a pack below the arbor.
+
+    Notes
+    -----
+    low = C S / (P r), C the number of layers, at most 1.75: what a rule for steel rope on steel drums counts.
+    high = S / (P h) ln(R / r): every layer presses with all of its tension and none slackens another. Cannot
+    tell them apart without a measurement: nylon that creeps and shrinks in water goes to the high end and
+    past it, soft braid on stiff metal to the low one.
+
+    Source
+    ------
+    Rule: DNV Standard for Certification 2.22, winch drums, C = 1 and 1.75 (from memory). No relaxation:
+    thin-ring statics. The choice of the two ends: our collection of references on mechanics, last section.
+
+    Examples
+    --------
+    >>> band = pressure_band(10.0, 0.25e-3, 0.25e-3, 0.010, 0.015)
+    >>> round(band["low"] / 1e6, 1), round(band["high"] / 1e6, 1)
+    (7.0, 64.9)
+    """
+    if anisotropy is not None:
+        measured = hub_pressure(line_tension, pitch, layer_height, hub_radius, pack_radius, anisotropy)
+        return PressureBand(low=measured, high=measured)
+    arguments.not_negative(line_tension=line_tension)
+    arguments.positive(pitch=pitch, layer_height=layer_height, hub_radius=hub_radius, pack_radius=pack_radius)
+    arguments.at_least("pack_radius", pack_radius, "hub_radius", hub_radius)
+    layers = (pack_radius - hub_radius) / layer_height
+    low = line_tension / (pitch * hub_radius) * np.minimum(layers, MANY_LAYERS)
+    high = line_tension / (pitch * layer_height) * np.log(pack_radius / hub_radius)
+    return PressureBand(low=arguments.plain(low), high=arguments.plain(np.maximum(low, high)))
 
 
 def flange_force(
