@@ -94,7 +94,7 @@ FLANKS = {name: PAIR[name] for name in ("youngs_a", "poisson_a", "youngs_b", "po
 }
 PACK: dict[str, Range] = {"hub_radius": (0.008, 0.012), "pack_radius": (0.013, 0.03)}
 WHOLE = {"faces", "balls", "teeth", "teeth_a", "teeth_b"}
-SUMS_OVER_ITS_LAST_AXIS = {"critical_speed", *OVER_THE_LAST_AXIS}
+SUMS_OVER_ITS_LAST_AXIS = {"critical_speed", "stepped_shaft", "stepped_critical_speed", *OVER_THE_LAST_AXIS}
 """Held in its own unit test: masses and places along a shaft are one system, not elements."""
 
 FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
