@@ -19,16 +19,23 @@ STEPS = 61
 """Points on the curve of the springs; the force between two of them is taken as straight."""
 
 LIMITS = ("the springs lie flat", "the hand on the star", "the turns of the star")
+RUNNING_GAP = 0.2e-3
+"""How far the plates of a lever drag clear one another at free, at most, where the sheet says nothing [m]:
+judgement prior."""
 
 
 @dataclass(frozen=True)
 class Travel:
-    """How the star's travel is used up: by springs, and by what gives or is loose besides them; [m], [N]."""
+    """How the star's travel is used up: by springs, and by what gives or is loose besides them; [m], [N].
+
+    Of a lever's spare way nothing gives: it is the gap by which the plates run clear at free.
+    """
 
     deflection: NDArray[np.float64]
     force: NDArray[np.float64]
     per_turn: float
     spare: float
+    gives: bool = True
 
     @property
     def flat_force(self) -> float:
@@ -53,11 +60,12 @@ def travel(drag: Drag) -> Travel:
     Notes
     -----
     spare = turns_to_full * pitch - deflection at flat. Where it is negative the turns end before the
-    springs are flat, and the curve is cut there.
+    springs are flat, and the curve is cut there. A lever's cam has no spare: with the preset as far on as
+    leaves the spool free, the plates clear one another by up to the running gap.
 
     Source
     ------
-    EN 16984 for the springs; the split of the spare travel is a judgement prior.
+    EN 16984 for the springs; the split of the spare travel and the running gap are judgement priors.
 
     Examples
     --------
@@ -81,8 +89,11 @@ def travel(drag: Drag) -> Travel:
         pack.arrangement,
         pack.youngs_modulus,
     )
-    spare = max(0.0, drag.turns_to_full * per_turn - flat)
-    return Travel(deflection, np.maximum.accumulate(np.asarray(force)), per_turn, spare)
+    rising = np.maximum.accumulate(np.asarray(force))
+    if drag.lever:
+        gap = drag.lever.running_gap
+        return Travel(deflection, rising, per_turn, RUNNING_GAP if gap is None else gap, gives=False)
+    return Travel(deflection, rising, per_turn, max(0.0, drag.turns_to_full * per_turn - flat))
 
 
 def clamp_by_hand(drag: Drag, draws: Mapping[str, Sample]) -> Sample:
@@ -166,7 +177,7 @@ def clamp_at(drag: Drag, turns: float, draws: Mapping[str, Sample], spring_force
     """
     way = travel(drag)
     loose = way.spare * draws["take_up"][:, np.newaxis]
-    give = (way.spare - loose) * (way.force / way.force[-1])
+    give = (way.spare - loose) * (way.force / way.force[-1]) if way.gives else 0.0
     used = way.deflection + give
     wanted = np.maximum(turns * way.per_turn - loose, 0.0)
     at = np.clip((used < wanted).sum(axis=1), 1, STEPS - 1)
@@ -180,14 +191,14 @@ def clamp_at(drag: Drag, turns: float, draws: Mapping[str, Sample], spring_force
 def greatest_clamp(
     drag: Drag, draws: Mapping[str, Sample], spring_force: Sample
 ) -> tuple[Sample, dict[str, float]]:
-    """The most that still can be set: springs not yet flat, a hand on the star, turns left.
+    """The most that still can be set: springs not yet flat, a hand on the star, turns or way left.
 
     Parameters
     ----------
     drag : Drag
         Drag table of a reel sheet **[SI]**.
     draws : mapping of str to array
-        As clamp_by_hand needs **[-]**, shape `(n,)`.
+        As clamp_by_hand needs, and `take_up` for a lever **[-]**, shape `(n,)`.
     spring_force : array
         Factor on the force of the springs as drawn **[-]**, shape `(n,)`.
 
@@ -198,7 +209,8 @@ def greatest_clamp(
 
     Notes
     -----
-    Past flat springs the star has no feel left: one touch more locks the spool. That is not usable drag.
+    Past flat springs the star has no feel left: one touch more locks the spool. That is not usable drag. A
+    lever goes to the end of its cam, with its preset as far on as leaves the spool free.
 
     Source
     ------
@@ -212,6 +224,8 @@ def greatest_clamp(
     {'the springs lie flat': 1.0, 'the hand on the star': 0.0, 'the turns of the star': 0.0}
     """
     way = travel(drag)
+    if drag.lever:
+        return _greatest_of_lever(drag, draws, spring_force)
     by_springs = way.flat_force * spring_force
     by_hand = clamp_by_hand(drag, draws)
     hand = float(np.mean(by_hand < by_springs))
@@ -219,6 +233,16 @@ def greatest_clamp(
     springs_or_turns = (0.0, 1 - hand) if cut else (1 - hand, 0.0)
     shares = dict(zip(LIMITS, (springs_or_turns[0], hand, springs_or_turns[1]), strict=True))
     return np.minimum(by_springs, by_hand), shares
+
+
+def _greatest_of_lever(
+    drag: Drag, draws: Mapping[str, Sample], spring_force: Sample
+) -> tuple[Sample, dict[str, float]]:
+    clamp = clamp_at(drag, drag.turns_to_full, draws, spring_force)
+    flat = float(np.mean(clamp >= 0.9999 * travel(drag).flat_force * spring_force))
+    cut = travel(drag).deflection[-1] < 0.999 * len(drag.springs.nests) * drag.springs.cone_height
+    shares = (0.0, 0.0, 1.0) if cut else (flat, 0.0, 1 - flat)
+    return clamp, dict(zip(LIMITS, shares, strict=True))
 
 
 def spool_torque(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], clamp: Sample) -> Sample:

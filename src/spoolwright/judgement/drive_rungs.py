@@ -84,7 +84,7 @@ def _anti_reverse(loads: Loads) -> Limit | None:
         assert clutch is not None
         return Limit(
             "anti-reverse",
-            "anti-reverse, roller clutch",
+            "anti-reverse (roller clutch)",
             "the rollers slip or mark their sleeve, and the handle runs backwards",
             clutch / _stop_torque(loads),
             "torque of a drawn-cup roller clutch of that sleeve, general catalogue (from memory)",
@@ -94,7 +94,7 @@ def _anti_reverse(loads: Loads) -> Limit | None:
     behind = "; the roller clutch gives before and leaves it to the dog" if clutch is not None else ""
     return Limit(
         "anti-reverse",
-        "anti-reverse, dog and ratchet",
+        "anti-reverse (dog and ratchet)",
         f"a ratchet tooth breaks away under the dog{behind}",
         dog / _stop_torque(loads),
         "a tooth sheared or bent off at its root",
@@ -155,8 +155,8 @@ def _drive_shaft(loads: Loads) -> Limit | None:
     how = "its size from the sheet" if stated else "its size guessed from the star's thread, judgement prior"
     return Limit(
         "drive shaft",
-        "drive shaft, twisted",
-        "the shaft twists and stays twisted, its flats round off",
+        "drive shaft",
+        "the drive shaft twists and stays twisted, and its flats round off",
         torque / loads.handle_torque,
         "round shaft yielded through in torsion, less a tenth to a third for its flats",
         f"{material_words(metal, structural_material(metal).yield_strength)}; {how}",
@@ -196,8 +196,8 @@ def _handle(loads: Loads) -> Limit | None:
     how = "its section from the sheet" if stated else "its section in part a judgement prior"
     return Limit(
         "handle",
-        "handle, while winding against the pull",
-        "the arm bends at its boss",
+        "arm of the handle",
+        "its arm bends at the boss, if one winds against the pull",
         moment * lost / loads.handle_torque,
         "flat arm yielded through in bending; 75 to 95 % of the hand's work reaches the line",
         f"{material_words(metal, structural_material(metal).yield_strength)}; {how}",

@@ -7,10 +7,11 @@ from collections.abc import Callable, Mapping
 import numpy as np
 
 from spoolwright import quantities
-from spoolwright.judgement import drag_train, free_spin
+from spoolwright.judgement import drag_train, free_spin, meaning
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.reel_state import ReelState
 from spoolwright.judgement.taken import Taken
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 DAY_TO_DAY = {
@@ -104,9 +105,9 @@ def expected(
     if one.kind not in DAY_TO_DAY:
         return None
     if one.kind in _PLAIN:
-        return draws[one.kind]
+        return None if meaning.why_not(sheet, one.kind) else draws[one.kind]
     if one.kind in ("spin_time", "stop_time"):
-        if not free_spin.spool_bearings(sheet) or (one.kind == "stop_time" and start_speed is None):
+        if meaning.why_not(sheet, one.kind) or (one.kind == "stop_time" and start_speed is None):
             return None
         on = one.word("line") == "on"
         return free_spin.spin_time(sheet, state, draws, line_on=on, initial_speed=start_speed)
@@ -137,7 +138,7 @@ def _full(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: 
 def _running(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: Taken) -> Sample | str:
     radius, turns = one.number("radius"), one.number("star_turns")
     if radius is None or turns is None:
-        return _unknown(one, "radius or star")
+        return _unknown(one, f"radius or {setting_of(sheet).control}")
     return _torque(sheet, state, draws, turns) / radius
 
 
@@ -148,7 +149,9 @@ def _starting(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], o
 
 def _spool(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], one: Taken) -> Sample | str:
     turns = one.number("star_turns")
-    return _unknown(one, "star") if turns is None else _torque(sheet, state, draws, turns)
+    if turns is None:
+        return _unknown(one, setting_of(sheet).control)
+    return _torque(sheet, state, draws, turns)
 
 
 def _unknown(one: Taken, what: str) -> str:

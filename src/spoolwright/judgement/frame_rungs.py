@@ -63,7 +63,7 @@ def _foot(loads: Loads) -> Limit | None:
     return Limit(
         "foot screws",
         "screws of the foot",
-        "the foot's screws stretch and the reel rocks on its foot",
+        "the foot's screws stretch, and the reel rocks on its foot",
         yields * area / np.sqrt(tension**2 + shear**2),
         "screws in tension and shear under the pull at the spool's height, stress area of ISO 898-1",
         material_words(screw.material, metal.yield_strength),

@@ -130,7 +130,7 @@ def spin_time(
     steps = (np.arange(NODES) + 0.5) / NODES
     speed = start[:, np.newaxis] * steps
     column = {name: draw[:, np.newaxis] for name, draw in draws.items()}
-    torque = _drag(sheet, state, column, speed)
+    torque = spool_torque(sheet, state, column, speed)
     return np.asarray(inertia * start * np.mean(1.0 / torque, axis=1))
 
 
@@ -148,9 +148,33 @@ def _flick(sheet: ReelSheet, inertia: Sample, draws: Mapping[str, Sample]) -> Sa
     return np.asarray(np.sqrt(2 * energy / with_mass))
 
 
-def _drag(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], speed: Sample) -> Sample:
+def spool_torque(
+    sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], speed: Sample | float
+) -> Sample:
+    """Torque that slows a free spool at a speed: bearings, end discs, level wind and air.
+
+    Parameters
+    ----------
+    sheet : ReelSheet
+        The model **[SI]**.
+    state : ReelState
+        Lubricant of its spool bearings **[-]**.
+    draws : mapping of str to array
+        As spin_time; they broadcast with the speeds **[SI]**.
+    speed : array or float
+        Speed of the spool **[rad/s]**.
+
+    Returns
+    -------
+    array
+        Torque **[N m]**, broadcast shape of draws and speeds.
+
+    Source
+    ------
+    As spin_time.
+    """
     air = 0.5 * AIR_DENSITY * draws["air_factor"] * speed**2 * (sheet.spool.flange_diameter / 2) ** 5
-    bearings = bearing_torque(sheet, state, draws, speed)
+    bearings = bearing_torque(sheet, state, draws, np.asarray(speed))
     return np.asarray(bearings + draws["end_drag"] + draws["train_drag"] + air)
 
 

@@ -48,7 +48,7 @@ def gear_rungs(loads: Loads) -> list[Limit]:
     ratio (shared evenly); K what the frame's lean adds. Contact: mean pressure at the pitch point, on
     the elastic formula, equals the hardness: then the flank is dented for good. Wear comes long before that
     and is told elsewhere. The gears of the high speed are reckoned. Face and bevel gears as if they were
-    side by side. Left out: fillet stress raiser (a ductile root yields it away), shock, worn teeth.
+    side by side. `lasts`: bending with what a tooth bears for 10^5 to 10^7 loads, by material. Left out: fillet stress raiser (a ductile root yields it away), shock, worn teeth.
 
     Source
     ------
@@ -65,8 +65,8 @@ def gear_rungs(loads: Loads) -> list[Limit]:
         return []
     tangential = loads.radius / (held.module * held.pinion_teeth / (2 * cos(held.helix_angle)))
     wheels = (
-        _Wheel("main gear", "main gear, teeth bending", held.main_teeth, held.main_material),
-        _Wheel("pinion", "pinion, teeth bending", held.pinion_teeth, held.pinion_material),
+        _Wheel("main gear", "teeth of the main gear", held.main_teeth, held.main_material),
+        _Wheel("pinion", "teeth of the pinion", held.pinion_teeth, held.pinion_material),
     )
     shared = _shared(loads, held) / frame_lean.edge_load(loads, tangential)
     bending = [_bending(loads, held, wheel, tangential, shared) for wheel in wheels]
@@ -87,14 +87,15 @@ def _bending(loads: Loads, held: Gears, wheel: _Wheel, tangential: float, shared
     form = loads.between(f"{wheel.part}: form", plain, moved)
     at_unit = teeth.lewis_stress(np.full(loads.samples, tangential), held.module, held.face_width, form)
     allowed = RECTANGLE_PLASTIC * loads.yields_at(wheel.part, wheel.material)
-    pull = allowed * shared * loads.size(wheel.part, 2) / at_unit
+    bears = shared * loads.size(wheel.part, 2) / at_unit
     return Limit(
         wheel.part,
         wheel.name,
-        f"the {wheel.part}'s teeth bend over and stay bent; the next ones jump",
-        pull,
+        f"the {wheel.part}'s teeth bend over and stay bent, and the next ones jump",
+        allowed * bears,
         "Lewis bending of a tooth, the root yielded through",
         material_words(wheel.material, metal.yield_strength),
+        lasts=loads.of(f"{wheel.part} for its life", metal.allowable_bending) * bears,
     )
 
 
@@ -121,13 +122,13 @@ def _contact(loads: Loads, held: Gears, tangential: float, shared: Sample) -> Li
     )
     softer = min((main, pinion), key=lambda metal: metal.hardness.middle)
     hardness = loads.of("gear flanks", softer.hardness)
-    pull = (hardness / (pi / 4 * float(peak))) ** 2 * shared * loads.size("gear flanks", 2)
+    bears = shared * loads.size("gear flanks", 2) / float(peak) ** 2
     span = f"{softer.hardness.low / 1e6:.0f} to {softer.hardness.high / 1e6:.0f} MPa"
     return Limit(
         "gear flanks",
-        "gears, flanks pressing on one another",
+        "flanks of the gears",
         f"the flanks of the {softer.name} wheel are dented for good",
-        pull,
+        (hardness * 4 / pi) ** 2 * bears,
         "contact of two cylinders at the pitch point, mean pressure up to the hardness",
         f"hardness of {softer.name} {span}: {softer.hardness.source} ({softer.hardness.how})",
     )

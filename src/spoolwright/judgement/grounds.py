@@ -12,6 +12,7 @@ from spoolwright.judgement.reel_state import ReelState
 from spoolwright.judgement.taken import Taken
 from spoolwright.judgement.works import all_works
 from spoolwright.sheets import lubricants, materials
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 _DRAG_KINDS = ("pull_full", "pull_run", "pull_start", "drag_torque")
@@ -47,12 +48,16 @@ class Grounds:
     def of_drag(self) -> tuple[str, ...]:
         """Why the pulls are expected to be what they are."""
         count = len(self.state.pairs)
-        pairs = f"{self.sheet_words}: {count} slipping pair{'' if count == 1 else 's'}, springs, thread"
+        shape = "cam" if self.sheet.drag and self.sheet.drag.lever else "thread"
+        pairs = f"{self.sheet_words}: {count} slipping pair{'' if count == 1 else 's'}, springs, {shape}"
         return (pairs, *self._friction(), *self._readings(_DRAG_KINDS), *self._works(_DRAG_KINDS))
 
     def of_star(self) -> tuple[str, ...]:
         """Why the pull at a turn of the star is expected to be what it is."""
-        spare = "how much of the star's travel is loose: judgement prior"
+        setting = setting_of(self.sheet)
+        spare = f"how much of the {setting.control}'s travel is loose: judgement prior"
+        if setting.is_lever:
+            spare = "preset as far on as leaves the spool free, plates just clear of one another: judgement prior"
         return (*self.of_drag(), spare)
 
     def of_range(self, name: str) -> tuple[str, ...]:
@@ -118,7 +123,7 @@ class Grounds:
         )
         radius, turns = one.number("radius"), one.number("star_turns")
         at = f" at {quantities.show(radius, 'length', self.system)}" if radius else ""
-        star = f", star {turns:g} turns from free" if turns is not None else ""
+        star = f", {setting_of(self.sheet).stands(turns)}" if turns is not None else ""
         return f"your {_NAMES[one.kind]} reading of {said}{at}{star}"
 
     def _works(self, kinds: Sequence[str]) -> list[str]:

@@ -39,10 +39,10 @@ def told(ladder: Ladder, system: str = "metric") -> tuple[str, ...]:
     """
     if ladder.weakest is None or ladder.drag is None:
         return ()
-    found = [_first(ladder, system), _weakest(ladder, system), _enough(ladder, system)]
-    if ladder.drag_set is not None:
-        found.extend(_of_line(ladder, system))
-    return tuple(found)
+    found = [_first(ladder, system), _weakest(ladder.weakest, system), _enough(ladder, system)]
+    if (tired := _tired(ladder, system)) is not None:
+        found.append(tired)
+    return (*found, *_of_line(ladder, system))
 
 
 def changed(now: Ladder, before: Ladder, system: str = "metric") -> tuple[str, ...]:
@@ -71,77 +71,98 @@ def changed(now: Ladder, before: Ladder, system: str = "metric") -> tuple[str, .
     >>> from spoolwright.judgement.load_ladder import load_ladder
     >>> from spoolwright.sheets import reel_sheet
     >>> ladder = load_ladder(reel_sheet.load("tarvak-58r"), {}, ["carbon-drag-set"], samples=500)
-    >>> "the drag's greatest goes from" in ladder.words[-1]
+    >>> ladder.words[-1].startswith("These works take the drag's greatest from about")
     True
     """
     if now.weakest is None or before.weakest is None or now.drag is None or before.drag is None:
         return ()
-    pulls = [_pull(one.limit.middle, system) for one in (before.drag, now.drag)]
-    same = now.weakest.part == before.weakest.part
-    who = "stays the weakest part" if same else f"becomes the weakest part, where it was the {_who(before.weakest)}"
-    return (
-        f"With these works the drag's greatest goes from about {pulls[0]} to about {pulls[1]}; "
-        f"the {_who(now.weakest)} {who}: it held {_times(_of(before, now.weakest))} the drag before "
-        f"and holds {_times(now.weakest.over.middle)} of it after.",
-    )
+    was, now_is = (quantities.show(one.limit.middle, "force", system) for one in (before.drag, now.drag))
+    drag = f"These works take the drag's greatest from about {was} to about {now_is}."
+    one, held = now.weakest, _over(before, now.weakest.part)
+    if one.over.middle < 1.0:
+        said = f"What is the weakest of the whole reel then: the {one.name}, {_percent(1 - one.over.middle)} below the drag"
+    elif one.part == before.weakest.part:
+        said = f"The weakest part behind the drag stays the same: the {one.name}, {_percent(one.over.middle - 1)} above it"
+    else:
+        said = (
+            f"The weakest part behind the drag was the {before.weakest.name}; it is now the {one.name}, "
+            f"{_percent(one.over.middle - 1)} above it"
+        )
+    tail = "." if held is None else f"; before these works it stood {_above(held)}."
+    return (drag, said + tail)
 
 
-def _of(ladder: Ladder, one: Rung) -> float:
-    return next((held.over.middle for held in ladder.rungs if held.part == one.part), float("nan"))
+def _over(ladder: Ladder, part: str) -> float | None:
+    return next((one.over.middle for one in ladder.rungs if one.part == part), None)
+
+
+def _above(over: float) -> str:
+    return f"{_percent(over - 1)} above" if over >= 1 else f"{_percent(1 - over)} below"
+
+
+def _percent(share: float) -> str:
+    return f"{100 * share:.0f} %"
 
 
 def _first(ladder: Ladder, system: str) -> str:
-    assert ladder.drag is not None
-    assert ladder.weakest is not None
-    pull = _span(ladder.drag, system)
-    if ladder.weakest.over.middle >= 1.0:
-        return f"The drag gives first, as it should: at its greatest it slips at {pull}."
-    return f"The drag does not give first: at its greatest it slips at {pull}, and the {_who(ladder.weakest)} gives before."
+    drag, weakest = ladder.drag, ladder.weakest
+    assert drag is not None
+    assert weakest is not None
+    pull = _span(drag, system)
+    if weakest.over.middle >= 1.0:
+        return f"The drag gives first, as it should: set hard on, it slips at {pull}."
+    return f"The drag does not give first: set hard on, it slips at {pull}, and something else gives below that."
 
 
-def _weakest(ladder: Ladder, system: str) -> str:
-    one = ladder.weakest
-    assert one is not None
+def _weakest(one: Rung, system: str) -> str:
+    low, high = one.over.low, one.over.high
     return (
-        f"The weakest part behind it is the {_who(one)}: at {_span(one, system)} at the line {one.what_gives}. "
-        f"That is {_times(one.over.middle)} the drag's greatest ({one.over.low:.2f} to {one.over.high:.2f})."
+        f"The weakest part behind it: the {one.name}. At {_span(one, system)} at the line {one.what_gives}. "
+        f"That is {one.over.middle:.2f} times the drag's greatest ({low:.2f} to {high:.2f})."
     )
 
 
 def _enough(ladder: Ladder, system: str) -> str:
     assert ladder.most is not None
-    limit = _pull(ladder.most.middle, system)
+    limit = quantities.show(ladder.most.middle, "force", system)
     if ladder.enough:
-        return f"Asked for is {ladder.needed_words}; so this reel may be given about {limit} of drag and no more."
+        return f"We ask for {ladder.needed_words}. So this reel may be given about {limit} of drag and no more."
     return (
-        f"Asked for is {ladder.needed_words}: that is not there. Keep the drag under about {limit}, or make the "
-        "part stronger."
+        f"We ask for {ladder.needed_words}, and that is not there: keep the drag under about {limit}, or have "
+        "that part made stronger."
     )
 
 
+def _tired(ladder: Ladder, system: str) -> str | None:
+    """A part that bears the drag's greatest pull now and then but not for its life."""
+    drag = ladder.drag
+    assert drag is not None
+    held = [
+        one
+        for one in ladder.rungs
+        if one.lasts is not None and one.lasts.middle < drag.limit.middle <= one.limit.middle
+    ]
+    if not held:
+        return None
+    names = [f"the {one.name}" for one in held]
+    said = " and ".join([", ".join(names[:-1]), names[-1]] if len(names) > 1 else names)
+    lasts = min(one.lasts.middle for one in held if one.lasts is not None)
+    shown = quantities.show(lasts, "force", system)
+    return f"That is for a pull now and then. Day after day {said} may tire from about {shown} on."
+
+
 def _of_line(ladder: Ladder, system: str) -> list[str]:
-    assert ladder.drag_set is not None
-    one = ladder.weakest_of_line
-    found = [f"For {ladder.line} one sets the drag at {_span(ladder.drag_set, system)}."]
+    set_at, one = ladder.drag_set, ladder.weakest_of_line
+    if set_at is None:
+        return []
+    found = [f"For a line of {ladder.line} one sets the drag at {_span(set_at, system)}."]
     if one is not None:
-        at = _span(one, system)
         found.append(
-            f"Of what hangs on the line the {_who(one)} gives first, at {at}: {_times(one.over.middle)} the drag so set."
+            f"Of what hangs on the line the {one.name} gives first, at {_span(one, system)}: "
+            f"{one.over.middle:.2f} times the drag so set."
         )
     return found
 
 
-def _who(one: Rung) -> str:
-    return one.name
-
-
 def _span(one: Rung, system: str) -> str:
     return quantities.show_interval(one.limit.low, one.limit.high, "force", system)
-
-
-def _pull(value: float, system: str) -> str:
-    return quantities.show(value, "force", system)
-
-
-def _times(value: float) -> str:
-    return f"{value:.2f} times"

@@ -14,10 +14,6 @@ WOUND_AT = (0.15, 0.45)
 """Share of the pull at which the line goes back on, averaged over the fill: judgement prior. One pumps, and
 winds while the rod goes down."""
 
-SOFTNESS = (1.0, 20.0)
-"""Anisotropy of wound line: solid to soft with air in it, even on a logarithmic scale."""
-
-
 def line_rungs(loads: Loads) -> list[Limit]:
     """Limits of what hangs on the line: its knot, and the spool that it presses on.
 
@@ -34,7 +30,8 @@ def line_rungs(loads: Loads) -> list[Limit]:
     Notes
     -----
     Line: strength times what a knot leaves. Arbor and flanges: all of the line wound on under a share of the
-    pull, 15 to 45 %, since one pumps and winds on the way down. Left out: age, nicks, wet nylon that
+    pull, 15 to 45 %, since one pumps and winds on the way down; the pack's pressure anywhere between the two
+    published ends, even on a logarithmic scale, since nobody has measured the line. Left out: age, nicks, wet nylon that
     shrinks, the give of the arbor that takes pressure off.
 
     Source
@@ -59,7 +56,7 @@ def _knot(loads: Loads) -> Limit:
     span = f"{line.material.knot.low:.0%} to {line.material.knot.high:.0%}"
     return Limit(
         "line",
-        "line, at its knot",
+        "line at its knot",
         "the line breaks at its knot",
         strength * kept,
         f"strength of {line.material.title}, {span} of it left at a knot",
@@ -75,20 +72,19 @@ def _wound(loads: Loads) -> list[Limit]:
         return []
     metal = structural_material(room.material)
     pitch, height = line.diameter, line.diameter * np.sqrt(3) / 2
-    soft = np.exp(loads.between("softness of the pack", *np.log(SOFTNESS)))
-    each = np.asarray(
-        winding.hub_pressure(1.0, pitch, height, room.arbor_radius, loads.radius, soft)
-    )  # [Pa] for each newton of winding tension
+    ends = winding.pressure_band(1.0, pitch, height, room.arbor_radius, loads.radius)
+    low, high = np.log(float(ends["low"])), np.log(float(ends["high"]))
+    each = np.exp(loads.evenly("pressure of the pack", low, high))  # [Pa] for each newton of tension
     wound = loads.between("wound at", *WOUND_AT)
     allowed = loads.yields_at("spool", room.material)
     hoop: Sample = each * room.arbor_radius / room.wall
     return [
         Limit(
             "arbor",
-            "arbor, under the wound line",
-            "the line that was wound on crushes the arbor",
+            "arbor of the spool",
+            "the line, if all of it was wound on under such pulls, crushes the arbor",
             allowed * loads.size("spool wall") / hoop / wound,
-            "pressure of a wound pack (linear orthotropic winding), hoop stress in the arbor's wall",
+            "pressure of a wound pack between the winch-drum rule and no slackening at all, hoop stress in the wall",
             f"{material_words(room.material, metal.yield_strength)}; stiffness of the pack unknown, hence the width",
             "line",
         )

@@ -194,7 +194,7 @@ def _ladder(asked: _Asked, works: tuple[str, ...]) -> Ladder:
         drag_first=all(one.over.middle >= 1.0 for one in (*of_reel, *of_line)),
         enough=weakest is None or weakest.over.middle >= needed,
         chance=1.0 if lowest is None else float(np.mean(lowest >= greatest)),
-        most=None if lowest is None else band("the most this drag may give", lowest / needed, "force"),
+        most=_over(weakest.limit, needed) if weakest else None,
         before=None,
         line=asked.line.words_in(asked.system) if asked.line else "",
         fill=asked.fill,
@@ -206,6 +206,18 @@ def _ladder(asked: _Asked, works: tuple[str, ...]) -> Ladder:
         seed=known.seed,
     )
     return replace(found, words=ladder_words.told(found, asked.system))
+
+
+def _over(limit: Predicted, needed: float) -> Predicted:
+    return Predicted(
+        "the most that the drag of this reel may give",
+        limit.middle / needed,
+        limit.low / needed,
+        limit.high / needed,
+        limit.deviation / needed,
+        "force",
+        rests_on=limit.rests_on,
+    )
 
 
 def _middle(one: Rung) -> float:

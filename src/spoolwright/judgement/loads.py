@@ -56,6 +56,11 @@ class Loads:
         middle, half = (low + high) / 2, (high - low) / 2
         return middle + half * (generator.random(self.samples) + generator.random(self.samples) - 1.0)
 
+    def evenly(self, name: str, low: float, high: float) -> Sample:
+        """Draws between two ends of which nothing else is known."""
+        generator = np.random.default_rng([self.seed, crc32(name.encode())])
+        return generator.uniform(low, high, self.samples)
+
     def of(self, part: str, held: Sourced) -> Sample:
         """Draws of a sourced range, one lot for each part: two parts of one metal are not of one bar."""
         return self.between(f"{part}: {held.source}", held.low, held.high)

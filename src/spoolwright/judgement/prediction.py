@@ -8,17 +8,20 @@ from math import pi
 
 import numpy as np
 
-from spoolwright.judgement import drag_train, free_spin, grounds
+from spoolwright.judgement import drag_train, free_spin, grounds, meaning
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.narrowing import Known, know, then
 from spoolwright.judgement.reel_state import ReelState, after
 from spoolwright.judgement.taken import Condition, Readings, Taken
 from spoolwright.judgement.works import chosen
 from spoolwright.mechanics import spool
+from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 COVERAGE = 0.90
 EXAMPLE_LINE = 0.40e-3
+LEVER_STEPS = 10
+"""Rows of a lever's table besides free."""
 NEARLY_EMPTY = 0.10
 """Share of a full spool's line that is left when it is called nearly empty."""
 
@@ -50,7 +53,7 @@ class Predicted:
 
 @dataclass(frozen=True)
 class StarTurn:
-    """Running pull at a full spool with the star so many turns from free."""
+    """Running pull at a full spool with the star so many turns from free, or the lever so far on its way."""
 
     turns: float
     pull: Predicted
@@ -58,7 +61,10 @@ class StarTurn:
 
 @dataclass(frozen=True)
 class Prediction:
-    """Everything that is expected of a reel; `notes` are doubts, `warnings` are about the stack itself."""
+    """Everything that is expected of a reel; `notes` are doubts, `warnings` are about the stack itself.
+
+    `setting` is what sets the drag; `why_not` says of a value that has no meaning here why it has none.
+    """
 
     values: Mapping[str, Predicted]
     star_turns: tuple[StarTurn, ...]
@@ -68,6 +74,8 @@ class Prediction:
     works: tuple[str, ...]
     samples: int
     seed: int
+    setting: DragSetting = DragSetting()
+    why_not: Mapping[str, str] = field(default_factory=dict)
 
 
 def predict(
@@ -103,8 +111,8 @@ def predict(
     -------
     Prediction
         Values by id in SI: pull_full_spool, pull_half_spool, pull_near_empty, drag_torque,
-        pull_per_star_turn, start_up_ratio, judder, spin_time, end_float, line_capacity, line_per_turn, as
-        far as the reel has them.
+        pull_per_star_turn, pull_at_strike, start_up_ratio, judder, spin_time, end_float, line_capacity,
+        line_per_turn, line_per_turn_low, as far as the reel has them.
 
     Raises
     ------
@@ -143,6 +151,8 @@ def predict(
         works=tuple(works),
         samples=known.samples,
         seed=known.seed,
+        setting=setting_of(sheet),
+        why_not=meaning.without_meaning(sheet),
     )
 
 
@@ -160,7 +170,7 @@ def _drag_values(
     sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], told: grounds.Grounds
 ) -> tuple[dict[str, Predicted], str]:
     if sheet.drag is None or not state.pairs:
-        return {}, "This reel has no drag of slipping discs."
+        return {}, meaning.NO_DRAG
     clamp, shares = drag_train.greatest_clamp(sheet.drag, draws, draws["spring_force"])
     torque = drag_train.spool_torque(sheet, state, draws, clamp)
     turns = sheet.drag.turns_to_full
@@ -168,17 +178,40 @@ def _drag_values(
     values = {
         "drag_torque": _predicted("torque on the spool at the greatest usable drag", torque, "torque",
                                   {"star_turns": turns}, why),
-        "pull_per_star_turn": _predicted("pull that one turn of the star adds, on average",
+        "pull_per_star_turn": _predicted(_added(setting_of(sheet)),
                                          torque / sheet.spool.full_radius / turns, "force",
                                          {"radius": sheet.spool.full_radius}, why),
     }  # fmt: skip
+    values |= _at_strike(sheet, state, draws, why)
     for name, words, share in _FILLS:
         radius = drag_train.radius_at_fill(sheet, share)
         conditions = {"radius": radius, "star_turns": turns, "line_left": share}
         values[name] = _predicted(
             f"greatest usable pull at {words}", torque / radius, "force", conditions, why
         )
-    return values, _limit_words(shares)
+    return values, _limit_words(shares, setting_of(sheet))
+
+
+def _added(setting: DragSetting) -> str:
+    if setting.is_lever:
+        return "pull that the whole way of the lever adds"
+    return f"pull that one turn of the {setting.control} adds, on average"
+
+
+def _at_strike(
+    sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], why: Sequence[str]
+) -> dict[str, Predicted]:
+    """A lever's pull at its strike stop, with the preset that gives the greatest pull at full."""
+    lever = sheet.drag.lever if sheet.drag else None
+    if sheet.drag is None or lever is None or lever.strike_angle is None:
+        return {}
+    turns = sheet.drag.turns_to_full * lever.strike_angle / lever.cam_angle
+    clamp = drag_train.clamp_at(sheet.drag, turns, draws, draws["spring_force"])
+    radius = sheet.spool.full_radius
+    pull = drag_train.spool_torque(sheet, state, draws, clamp) / radius
+    words = "pull at the strike stop, the preset as far on as leaves the spool free"
+    conditions: dict[str, Condition] = {"radius": radius, "star_turns": turns, "line_left": 1.0}
+    return {"pull_at_strike": _predicted(words, pull, "force", conditions, why)}
 
 
 _FILLS = (
@@ -188,9 +221,10 @@ _FILLS = (
 )
 
 
-def _limit_words(shares: Mapping[str, float]) -> str:
+def _limit_words(shares: Mapping[str, float], setting: DragSetting) -> str:
     first = max(shares, key=lambda name: shares[name])
-    return f"{first[0].upper()}{first[1:]} first, in {shares[first]:.0%} of the cases drawn."
+    words = first.replace("turns of the star", setting.by.removeprefix("the ")).replace("star", setting.control)
+    return f"{words[0].upper()}{words[1:]} first, in {shares[first]:.0%} of the cases drawn."
 
 
 def _plain_values(
@@ -200,15 +234,16 @@ def _plain_values(
     told: grounds.Grounds,
     start_speed: float | None,
 ) -> dict[str, Predicted]:
-    values = {
-        "end_float": _predicted("sideways play of the spool", draws["end_float"], "length", {},
-                                told.of_range("end_float")),
-    }  # fmt: skip
+    values: dict[str, Predicted] = {}
+    if not meaning.why_not(sheet, "end_float"):
+        why = told.of_range("end_float")
+        sample = draws["end_float"]
+        values["end_float"] = _predicted("sideways play of the spool", sample, "length", {}, why)
     if sheet.drag is not None and state.pairs:
         for name, words in (("start_up_ratio", "start-up pull over running pull"),
                             ("judder", "unevenness of the pull while it slips")):  # fmt: skip
             values[name] = _predicted(words, draws[name], "ratio", {}, told.of_range(name))
-    if free_spin.spool_bearings(sheet):
+    if not meaning.why_not(sheet, "spin_time"):
         spin = free_spin.spin_time(sheet, state, draws, initial_speed=start_speed)
         conditions: dict[str, Condition] = {"line": "off", "brakes": "off"}
         if start_speed is not None:
@@ -231,15 +266,25 @@ def _line_values(
     conditions: dict[str, Condition] = {"line_diameter": diameter}
     sample = np.asarray(length * (1 - 2 * scatter))
     values = {"line_capacity": _predicted("line on a full spool", sample, "line_length", conditions, why)}
-    if sheet.gears is not None:
-        level = 0.5e-3 * (2 * draws["take_up"] - 1)
-        turn = 2 * pi * (room.full_radius + level) * sheet.gear_ratio
-        why = (told.sheet_words, "line level half a millimetre up or down: judgement prior")
-        quantity = "line wound by one turn of the handle at a full spool"
-        values["line_per_turn"] = _predicted(
-            quantity, turn, "line_per_turn", {"radius": room.full_radius}, why
-        )
-    return values
+    return values | _per_turn(sheet, draws, told)
+
+
+def _per_turn(
+    sheet: ReelSheet, draws: Mapping[str, Sample], told: grounds.Grounds
+) -> dict[str, Predicted]:
+    """Line for one turn of the handle; a reel without gears winds one turn of the spool."""
+    radius = sheet.spool.full_radius
+    level = 0.5e-3 * (2 * draws["take_up"] - 1)
+    turn = 2 * pi * (radius + level)
+    why = (told.sheet_words, "line level half a millimetre up or down: judgement prior")
+    words = "line wound by one turn of the handle at a full spool"
+    found = {"line_per_turn": (words, sheet.gear_ratio)}
+    if sheet.gears is not None and sheet.gears.low_ratio is not None:
+        found["line_per_turn_low"] = (f"{words}, in the low gear", sheet.gears.low_ratio)
+    return {
+        name: _predicted(said, turn * ratio, "line_per_turn", {"radius": radius}, why)
+        for name, (said, ratio) in found.items()
+    }
 
 
 def _star_turns(
@@ -250,8 +295,10 @@ def _star_turns(
         return ()
     rows = []
     step = 0.5 if drag.turns_to_full <= 8 else 1.0
+    if drag.lever:
+        step = drag.turns_to_full / LEVER_STEPS
     radius = sheet.spool.full_radius
-    for turns in np.append(np.arange(0.0, drag.turns_to_full - 1e-9, step), drag.turns_to_full):
+    for turns in np.append(np.arange(0.0, drag.turns_to_full - 1e-9, step).round(6), drag.turns_to_full):
         clamp = drag_train.clamp_at(drag, float(turns), draws, draws["spring_force"])
         pull = drag_train.spool_torque(sheet, state, draws, clamp) / radius
         conditions = {"radius": radius, "star_turns": float(turns)}

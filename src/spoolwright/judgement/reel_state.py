@@ -80,6 +80,12 @@ _FOUND = {
     "handle_torque": Range(0.005, 0.06),
 }
 _END_DRAG = Range(1e-6, 8e-6)
+_END_DRAG_OF = {"lever drag": Range(3e-6, 30e-6, "plates just clear, seals: judgement prior")}
+_HANDLE_TORQUE_OF = {
+    "fixed spool": (Range(0.01, 0.03), Range(0.01, 0.09)),
+    "lever drag": (Range(0.03, 0.10), Range(0.03, 0.30)),
+}
+"""Empty turning of a sound reel and of one as found, where the kind turns heavier than a multiplier."""
 _TRAIN_DRAG = {"always driven": Range(3e-6, 25e-6), "follows the line": Range(3e-6, 25e-6)}
 _NO_DRAG = Range(0.0, 0.0, "nothing there to drag")
 
@@ -182,10 +188,13 @@ def _state(sheet: ReelSheet, ranges: dict[str, Range], widen: float) -> ReelStat
     reading = drag_stack.slipping_pairs(sheet.drag.stack) if sheet.drag else drag_stack.StackReading((), ())
     kind = sheet.level_wind.kind if sheet.level_wind else ""
     train = _TRAIN_DRAG.get(kind, _NO_DRAG)
+    ends = _END_DRAG_OF.get(sheet.reel.kind, _END_DRAG)
+    turning = _HANDLE_TORQUE_OF.get(sheet.reel.kind)
     held = {
         **ranges,
+        **({"handle_torque": turning[widen > 1.0]} if turning else {}),
         "start_up_ratio": _start_of_material(reading.pairs, widen),
-        "end_drag": _END_DRAG.times(1.0, widen),
+        "end_drag": ends.times(1.0, widen, ends.mark),
         "train_drag": train.times(1.0, widen, train.mark),
     }
     return ReelState(reading.pairs, reading.warnings, spool_lubricant(sheet), held)

@@ -17,7 +17,7 @@ Borne = Literal["drag", "reel", "line"]
 class Limit:
     """What a part's own file found: the pull at which it gives, for every draw [N], and why.
 
-    `borne` says what the limit is held against: a part of the "reel" meets the drag's greatest pull; what
+    `lasts` is the pull that the part bears for its life, where that is less and known [N]. `borne` says what the limit is held against: a part of the "reel" meets the drag's greatest pull; what
     hangs on the "line" meets the drag as it is set for that line.
     """
 
@@ -28,13 +28,15 @@ class Limit:
     source: str
     mark: str
     borne: Borne = "reel"
+    lasts: Sample | None = None
 
 
 @dataclass(frozen=True)
 class Rung:
     """One step of the ladder: the pull at the line [N] at which this part reaches its limit, as a band.
 
-    `over` is that pull over the pull it is held against (see `Limit.borne`), also as a band.
+    `over` is that pull over the pull it is held against (see `Limit.borne`), also as a band; `lasts` the pull
+    that the part bears for its life, None where nothing says so.
     """
 
     part: str
@@ -45,6 +47,7 @@ class Rung:
     borne: Borne
     source: str
     mark: str
+    lasts: Predicted | None = None
 
 
 def band(quantity: str, sample: Sample, dimension: str, why: tuple[str, ...] = ()) -> Predicted:
@@ -108,4 +111,9 @@ def rung(limit: Limit, held_against: Sample) -> Rung:
     why = (limit.source, limit.mark)
     pull = band(f"pull at the line at which this gives: {limit.name}", limit.pull, "force", why)
     over = band(f"{limit.name} over the drag", limit.pull / held_against, "ratio", why)
-    return Rung(limit.part, limit.name, limit.what_gives, pull, over, limit.borne, limit.source, limit.mark)
+    lasts = None
+    if limit.lasts is not None:
+        lasts = band(f"pull at the line that it bears for its life: {limit.name}", limit.lasts, "force", why)
+    return Rung(
+        limit.part, limit.name, limit.what_gives, pull, over, limit.borne, limit.source, limit.mark, lasts
+    )

@@ -76,7 +76,7 @@ def spool_rungs(loads: Loads) -> list[Limit]:
         found.append(_shaft(loads, shaft, on.moment))
         found.extend(_bearings(loads, "spool", on.bearing, "spool bearings", "the spool runs rough from then on"))
     about = np.full(loads.samples, 2 * cos(pi / 4))  # the line turns by about a right angle
-    found.extend(_bearings(loads, "line roller", about, "line roller's bearing", "the line roller runs rough"))
+    found.extend(_bearings(loads, "line roller", about, "bearing of the line roller", "the line roller runs rough"))
     return found
 
 
@@ -106,16 +106,17 @@ def _pinion_push(loads: Loads) -> Sample:
 
 def _shaft(loads: Loads, shaft: Shaft, moment: Sample) -> Limit:
     section = ROUND_PLASTIC * pi * shaft.diameter**3 / 32 * loads.size("spool shaft", 3)
-    pull = section * loads.yields_at("spool shaft", shaft.material) / moment
+    round_bar = section / moment
     name = "main shaft" if loads.sheet.reel.kind == "fixed spool" else "spool shaft"
     metal = structural_material(shaft.material)
     return Limit(
         "spool shaft",
-        f"{name}, bending",
-        f"the {name} bends and stays bent; the spool wobbles and rubs",
-        pull,
+        name,
+        f"the {name} bends and stays bent, and the spool wobbles and rubs",
+        round_bar * loads.yields_at("spool shaft", shaft.material),
         "beam on its bearings, the line at one flange, the section yielded through",
         material_words(shaft.material, metal.yield_strength),
+        lasts=round_bar / ROUND_PLASTIC * loads.of("spool shaft for its life", metal.endurance),
     )
 
 
@@ -133,8 +134,8 @@ def _bearings(loads: Loads, word: str, load: Sample, name: str, then: str) -> li
     return [
         Limit(
             name,
-            f"{name}, dents in the rings",
-            f"the balls dent their rings ({one.place}, {size.name}); {then}",
+            name,
+            f"the balls dent their rings ({one.place}, {size.name}), and {then}",
             pull,
             "ISO 76 static safety, 0.5 to 1 at the limit as catalogues print it (from memory)",
             f"static rating {span}: {size.static_rating.source} ({size.static_rating.how})",

@@ -9,6 +9,7 @@ import numpy as np
 
 from spoolwright import quantities
 from spoolwright.judgement.prediction import Prediction
+from spoolwright.sheets.drag_setting import DragSetting
 
 
 @dataclass(frozen=True)
@@ -87,15 +88,27 @@ def _words(
     prediction: Prediction, target: float, found: tuple[float | None, float | None, float | None], system: str
 ) -> str:
     middle, early, late = found
+    setting = prediction.setting
     wanted = quantities.show(target, "force", system)
     last = prediction.star_turns[-1]
     if middle is None:
         most = quantities.show_interval(last.pull.low, last.pull.high, "force", system)
         if early is None:
-            return f"No turn of the star gives {wanted}: the most to expect at a full spool is {most}."
-        return f"{wanted} may or may not be reached: the star hard on is expected to give {most}."
+            return f"{_nowhere(setting)} gives {wanted}: the most to expect at a full spool is {most}."
+        return f"{wanted} may or may not be reached: the {setting.control} hard on is expected to give {most}."
+    if setting.is_lever:
+        ends = [f"{setting.share(end):.0%}".replace("%", " %") if end is not None else "not at all" for end in found]
+        return (
+            f"{wanted} at a full spool: lever at about {ends[0]} of its way ({ends[1]} if it bites early, "
+            f"{ends[2]} if it bites late), with the preset as far on as leaves the spool free. Back the preset "
+            "off to have this pull at the strike stop; set it with a scale on the line."
+        )
     until = f"{late:.1f}" if late is not None else "not at all"
     return (
-        f"{wanted} at a full spool: star about {middle:.1f} of {last.turns:g} turns from free "
+        f"{wanted} at a full spool: {setting.control} about {middle:.1f} of {last.turns:g} turns from free "
         f"({early:.1f} if it bites early, {until} if it bites late). Set it with a scale on the line."
     )
+
+
+def _nowhere(setting: DragSetting) -> str:
+    return "No place of the lever" if setting.is_lever else f"No turn of the {setting.control}"
