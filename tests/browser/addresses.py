@@ -69,6 +69,16 @@ def sheets(*more: Any) -> Args:
     return [(version.sheet.slug, *more) for version in SheetVersion.objects.filter(number=1)]
 
 
+def pictures(folder: str) -> dict[str, Callable[[], Args]]:
+    """The three addresses of a picture: an ordinary sheet, a reel and the visit with the longest diary."""
+    described = Visit.objects.exclude(reel__sheet_version=None).order_by("-last_seq", "pk")
+    return {
+        f"{folder}:sheet": lambda: list(sheets())[:1],
+        f"{folder}:reel": lambda: [(described[0].reel_id,)],
+        f"{folder}:visit": lambda: [(described[0].tag,)],
+    }
+
+
 CHOSEN: dict[str, Callable[[], Args]] = {
     "arrival:arrived": lambda: [(parcel.number,) for parcel in Parcel.objects.order_by("-pk")[:2]],
     "customer:customer": lambda: [(one.pk,) for one in Customer.objects.order_by("pk")[:3]],
@@ -96,6 +106,7 @@ CHOSEN: dict[str, Callable[[], Args]] = {
     "reel_sheet:toml": lambda: sheets(1),
     "reel_sheet:new_version": lambda: list(sheets())[:1],
     "settings_page:person": lambda: [("torbal",)],
+    **pictures("carries"),
 }
 """A route whose address holds something; any other is looked at as it is."""
 

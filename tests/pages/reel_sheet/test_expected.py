@@ -6,6 +6,7 @@ import pytest
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.taken import Taken
+from spoolwright.pages.gathered.kept_readings import frozen
 from spoolwright.pages.reel_sheet import expected
 from spoolwright.quantities import read
 from tests.unit.papers.section import reels
@@ -41,20 +42,11 @@ def test_a_smaller_radius_pulls_more_by_the_same_torque() -> None:
     assert "11.5\u00a0mm" in told.conditions
 
 
-def test_readings_survive_being_used_as_a_key() -> None:
-    taken = Taken("pull_run", Measured(25.5, 0.25, "force"), {"radius": 0.0235, "star_turns": 1.0})
-    frozen = expected.frozen({"pull_run": (taken,)})
-    hash(frozen)
-    assert expected.thawed(frozen) == {"pull_run": (taken,)}
-
-
 def test_a_reels_own_readings_change_what_is_expected_of_it() -> None:
     sheet = reels.shipped("tarvak-58r")
     taken = Taken("pull_full", Measured(40.0, 0.4, "force"), {"radius": 0.0235, "star_turns": 5.0})
     sound = expected.prediction(sheet, (), "metric").values["pull_full_spool"]
-    own = expected.prediction(sheet, expected.frozen({"pull_full": (taken,)}), "metric").values[
-        "pull_full_spool"
-    ]
+    own = expected.prediction(sheet, frozen({"pull_full": (taken,)}), "metric").values["pull_full_spool"]
     assert own.middle == pytest.approx(40.0, rel=0.05)
     assert own.high - own.low < sound.high - sound.low
 

@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
 
 from spoolwright import quantities
-from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.narrowing import Known, know
 from spoolwright.judgement.prediction import Predicted, Prediction, predict
 from spoolwright.judgement.reaching import Way, ways_to_reach
 from spoolwright.judgement.star_turns import TurnAdvice, star_turn_for
-from spoolwright.judgement.taken import Taken
+from spoolwright.pages.gathered.kept_readings import FrozenTaken, thawed
 from spoolwright.pages.reel_sheet.rows import coefficients
 from spoolwright.pages.words import shown
 from spoolwright.papers.figures import Span
@@ -25,7 +22,6 @@ WAY_SAMPLES = 2000
 SEED = 1
 KEPT = 64
 
-FrozenTaken = tuple[str, float, float, str, tuple[tuple[str, Any], ...]]
 GUESS = ("judgement prior", "common practice")
 
 
@@ -46,31 +42,6 @@ class Expected:
     span: str
     conditions: str
     reasons: tuple[Reason, ...]
-
-
-def frozen(readings: Mapping[str, tuple[Taken, ...]]) -> tuple[FrozenTaken, ...]:
-    """Readings as a key to keep a prediction under."""
-    return tuple(
-        (
-            t.kind,
-            t.measured.value,
-            t.measured.uncertainty,
-            t.measured.dimension,
-            tuple(sorted(t.conditions.items())),
-        )
-        for several in readings.values()
-        for t in several
-    )
-
-
-def thawed(taken: tuple[FrozenTaken, ...]) -> dict[str, tuple[Taken, ...]]:
-    """The same readings as judgement takes them."""
-    found: dict[str, list[Taken]] = {}
-    for kind, value, uncertainty, dimension, conditions in taken:
-        found.setdefault(kind, []).append(
-            Taken(kind, Measured(value, uncertainty, dimension), dict(conditions))
-        )
-    return {kind: tuple(several) for kind, several in found.items()}
 
 
 @lru_cache(maxsize=KEPT)

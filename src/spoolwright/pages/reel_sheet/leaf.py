@@ -12,6 +12,7 @@ from spoolwright.judgement.drag_train import LIMITS
 from spoolwright.judgement.prediction import Predicted, Prediction
 from spoolwright.pages import doors
 from spoolwright.pages.gathered import pictures
+from spoolwright.pages.gathered.kept_readings import FrozenTaken, frozen, thawed
 from spoolwright.pages.reel_sheet import expected, known, known_of_spool, pull_charts
 from spoolwright.pages.reel_sheet.asked_pull import LineForm, TargetForm
 from spoolwright.pages.reel_sheet.expected import Expected
@@ -186,8 +187,8 @@ class Leaf:
     # --- what it is expected to do ---------------------------------------------------------------------
 
     @cached_property
-    def taken(self) -> tuple[expected.FrozenTaken, ...]:
-        return expected.frozen(readings.taken_as_found(self.visit.pk)) if self.visit_fits else ()
+    def taken(self) -> tuple[FrozenTaken, ...]:
+        return frozen(readings.taken_as_found(self.visit.pk)) if self.visit_fits else ()
 
     @cached_property
     def prediction(self) -> Prediction:
@@ -252,11 +253,11 @@ class Leaf:
 
     @cached_property
     def turns_chart(self) -> Chart | None:
-        return pull_charts.by_turns(self.sheet, self.prediction, expected.thawed(self.taken), self.system)
+        return pull_charts.by_turns(self.sheet, self.prediction, thawed(self.taken), self.system)
 
     @cached_property
     def fill_chart(self) -> Chart | None:
-        return pull_charts.by_fill(self.sheet, self.prediction, expected.thawed(self.taken), self.system)
+        return pull_charts.by_fill(self.sheet, self.prediction, thawed(self.taken), self.system)
 
     @cached_property
     def stack(self) -> StackInWords | None:

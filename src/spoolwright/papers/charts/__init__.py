@@ -12,14 +12,19 @@ from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, pi
 from spoolwright.papers.charts.pull_chart import Pull, pull_trace
 from spoolwright.papers.charts.sparkline import trace_mark
 from spoolwright.papers.charts.spin_chart import Spin, spin_down
+from spoolwright.papers.charts.states_chart import Along, Curve, Rule, Story, states
 
 __all__ = [
     "ACCENT",
     "PAPER_WIDTH",
+    "Along",
     "Chart",
+    "Curve",
     "Manner",
     "Pull",
+    "Rule",
     "Spin",
+    "Story",
     "Then",
     "before_after",
     "drag_by_turns",
@@ -28,6 +33,7 @@ __all__ = [
     "pull_trace",
     "reading_history",
     "spin_down",
+    "states",
     "to_svg",
     "trace_mark",
 ]
