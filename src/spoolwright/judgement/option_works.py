@@ -5,13 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from spoolwright import quantities
+from spoolwright.judgement.how_far import too_far
 from spoolwright.judgement.prediction import Prediction
 from spoolwright.judgement.quote_case import Case
 from spoolwright.judgement.works import Work, all_works
-
-MOST_OVER_BUILT = 1.25
-"""How far above its build we take a reel's pull: a judgement prior that stands in for a ladder of loads."""
 
 OLD_DISCS = ("felt", "leather", "hard fibre", "cork")
 """Friction discs for which carbon is an improvement; a stack of anything else is renewed with carbon."""
@@ -156,7 +153,7 @@ def without_replaced(works: Iterable[Work]) -> tuple[Work, ...]:
 
 
 def past_guard(case: Case, prediction: Prediction | None) -> str:
-    """A sentence where works would take the pull past what this house gives such a reel; else nothing.
+    """A sentence where works would take the pull past what the parts behind the drag carry; else nothing.
 
     Parameters
     ----------
@@ -170,14 +167,9 @@ def past_guard(case: Case, prediction: Prediction | None) -> str:
     str
         The sentence **[-]**, empty within the guard.
 
-    Notes
-    -----
-    The guard is 1.25 times the greatest pull of a sound reel of the model: a judgement prior that stands in
-    for the ladder of loads.
-
     Source
     ------
-    Judgement prior.
+    The load ladder, `how_far.too_far`.
 
     Examples
     --------
@@ -188,16 +180,9 @@ def past_guard(case: Case, prediction: Prediction | None) -> str:
     """
     built = case.sound.values.get("pull_full_spool") if case.sound else None
     given = prediction.values.get("pull_full_spool") if prediction else None
-    if built is None or given is None or given.middle <= MOST_OVER_BUILT * built.middle:
+    if prediction is None or built is None or given is None or case.known is None:
         return ""
-    pull, limit = (
-        quantities.show(value, "force", case.around.system)
-        for value in (given.middle, MOST_OVER_BUILT * built.middle)
-    )
-    return (
-        f"It would give about {pull}; we take this model no further than {limit}, a quarter above its build "
-        "(judgement prior: gears, shaft, anti-reverse and frame are not yet reckoned one by one)."
-    )
+    return too_far(case.known, prediction.works, built, given, case.around.system)
 
 
 def _put_right(case: Case) -> tuple[Work, ...]:

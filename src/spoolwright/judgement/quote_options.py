@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 from spoolwright.judgement import option_words
 from spoolwright.judgement.findings import Finding
 from spoolwright.judgement.job_price import price_of
-from spoolwright.judgement.option_works import MOST_OVER_BUILT, Way, three_ways
+from spoolwright.judgement.option_works import Way, three_ways
 from spoolwright.judgement.prediction import Predicted, Prediction
 from spoolwright.judgement.price import Charge, Line, Priced
 from spoolwright.judgement.promises import PromisedReading, promised_readings
@@ -18,7 +18,7 @@ from spoolwright.judgement.taken import Readings
 from spoolwright.judgement.works import Work
 from spoolwright.sheets.reel_sheet import ReelSheet
 
-__all__ = ["MOST_OVER_BUILT", "NO_CHANGES", "Around", "Changes", "Option", "offer", "three_options"]
+__all__ = ["NO_CHANGES", "Around", "Changes", "Option", "offer", "three_options"]
 
 TITLES = {
     "put right": "Put right",
@@ -100,9 +100,8 @@ def three_options(
     Notes
     -----
     Put right: what answers findings and readings outside their good range. Improve: works that answer the
-    same and more. Most: everything that the list holds, as long as the greatest pull stays within 1.25
-    times what a sound reel of this model gives. That factor is a judgement prior; the ladder of loads is
-    to take its place.
+    same and more. Most: everything that the list holds, as long as the parts behind the drag carry its
+    greatest pull with the margin that the load ladder asks for.
 
     Source
     ------

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from itertools import combinations
 
 from spoolwright import quantities
+from spoolwright.judgement.how_far import too_far
 from spoolwright.judgement.narrowing import know
 from spoolwright.judgement.prediction import Predicted, predict
-from spoolwright.judgement.quote_options import MOST_OVER_BUILT
 from spoolwright.judgement.taken import Readings
 from spoolwright.judgement.works import Work, all_works
 from spoolwright.sheets.reel_sheet import ReelSheet
@@ -19,7 +19,7 @@ AT_ONCE = 2
 
 @dataclass(frozen=True)
 class Way:
-    """A set of works that is expected to reach the pull; `within_guard` says whether we would go so far."""
+    """A set of works expected to reach the pull; `within_guard`: the load ladder lets us go so far."""
 
     works: tuple[Work, ...]
     pull: Predicted
@@ -64,7 +64,7 @@ def ways_to_reach(
 
     Source
     ------
-    works.toml and `predict`; the guard is a judgement prior.
+    works.toml and `predict`; the guard is the load ladder's.
 
     Examples
     --------
@@ -87,8 +87,8 @@ def ways_to_reach(
         pull = predict(sheet, readings, ids, system=system, known=known).values.get("pull_full_spool")
         if pull is None or built is None or pull.middle < target_pull:
             continue
-        guarded = pull.middle <= MOST_OVER_BUILT * built.middle
-        found.append(Way(works, pull, guarded, _words(works, pull, guarded, system)))
+        past = too_far(known, ids, built, pull, system)
+        found.append(Way(works, pull, not past, _words(works, pull, not past, system)))
     return tuple(found)
 
 
@@ -114,5 +114,5 @@ def _sets(sheet: ReelSheet) -> list[tuple[Work, ...]]:
 def _words(works: tuple[Work, ...], pull: Predicted, guarded: bool, system: str) -> str:
     span = quantities.show_interval(pull.low, pull.high, "force", system)
     names = " and ".join(work.title[0].lower() + work.title[1:] for work in works)
-    warned = "" if guarded else "; further than we would take this model (judgement prior)"
+    warned = "" if guarded else "; further than we would take this model (see its load ladder)"
     return f"{names[0].upper()}{names[1:]}: {span} expected at a full spool{warned}."
