@@ -7,6 +7,7 @@ a reel's mark.
 
 from spoolwright.papers.charts.band_chart import drag_by_turns, pull_by_fill
 from spoolwright.papers.charts.before_after_chart import before_after
+from spoolwright.papers.charts.flight_chart import Flight, flights
 from spoolwright.papers.charts.history_chart import Manner, Then, reading_history
 from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, picture, to_svg
 from spoolwright.papers.charts.pull_chart import Pull, pull_trace
@@ -20,6 +21,7 @@ __all__ = [
     "Along",
     "Chart",
     "Curve",
+    "Flight",
     "Manner",
     "Pull",
     "Rule",
@@ -28,6 +30,7 @@ __all__ = [
     "Then",
     "before_after",
     "drag_by_turns",
+    "flights",
     "picture",
     "pull_by_fill",
     "pull_trace",
