@@ -29,6 +29,7 @@ from spoolwright.mechanics import (
     winding,
 )
 from tests.property.bearing_formulas import BEARING_FORMULAS, OVER_THE_LAST_AXIS
+from tests.property.strength_formulas import NOT_ELEMENT_BY_ELEMENT, STRENGTH_FORMULAS
 
 Range = tuple[float, float]
 RINGS: dict[str, Range] = {"outer_radius": (0.010, 0.020), "inner_radius": (0.002, 0.009)}
@@ -94,7 +95,7 @@ FLANKS = {name: PAIR[name] for name in ("youngs_a", "poisson_a", "youngs_b", "po
 }
 PACK: dict[str, Range] = {"hub_radius": (0.008, 0.012), "pack_radius": (0.013, 0.03)}
 WHOLE = {"faces", "balls", "teeth", "teeth_a", "teeth_b"}
-SUMS_OVER_ITS_LAST_AXIS = {"critical_speed", "stepped_shaft", "stepped_critical_speed", *OVER_THE_LAST_AXIS}
+SUMS_OVER_ITS_LAST_AXIS = {"critical_speed", *NOT_ELEMENT_BY_ELEMENT, *OVER_THE_LAST_AXIS}
 """Held in its own unit test: masses and places along a shaft are one system, not elements."""
 
 FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
@@ -221,6 +222,7 @@ FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
     (coastdown.angle, DRAG | {"time": (0, 60)}, {}),
     (coastdown.time_at_angle, DRAG | {"angle": (0, 900)}, {}),
     *BEARING_FORMULAS,
+    *STRENGTH_FORMULAS,
 ]
 NAMES = [
     f"{formula.__module__.rsplit('.', 1)[-1]}.{formula.__name__} {fixed or ''}"
