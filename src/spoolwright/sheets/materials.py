@@ -11,7 +11,8 @@ from spoolwright.sheets.sourced import Sourced, sourced, table, unknown
 
 @dataclass(frozen=True)
 class FrictionMaterial:
-    """What slips against metal: coefficient and start-up ratio dry and greased, and what it stands."""
+    """What slips against metal: coefficient and start-up ratio dry and greased, what it stands, how heat
+    goes through it, and `fade`: the share of its friction lost at its temperature limit."""
 
     name: str
     title: str
@@ -21,6 +22,10 @@ class FrictionMaterial:
     start_ratio_greased: Sourced
     pressure_limit: Sourced
     temperature_limit: Sourced
+    conductivity: Sourced
+    density: Sourced
+    specific_heat: Sourced
+    fade: Sourced
     note: str
 
     def friction(self, lubrication: str) -> Sourced:
@@ -64,6 +69,10 @@ _FRICTION = {
     "start_ratio_greased": "ratio",
     "pressure_limit": "pressure",
     "temperature_limit": "temperature",
+    "conductivity": "conductivity",
+    "density": "density",
+    "specific_heat": "specific_heat",
+    "fade": "ratio",
 }
 _STRUCTURAL = {
     "density": "density",

@@ -23,6 +23,10 @@ def test_a_friction_material_is_a_range_that_makes_sense(name: str) -> None:
     assert 1.0 <= entry.start_ratio_greased.low < entry.start_ratio_greased.high < 2
     assert entry.pressure_limit.low > 1e4
     assert 330 < entry.temperature_limit.low < 800
+    assert 0.03 < entry.conductivity.low <= entry.conductivity.high < 150
+    assert 100 < entry.density.low <= entry.density.high < 9000
+    assert 300 < entry.specific_heat.low <= entry.specific_heat.high < 2500
+    assert 0 <= entry.fade.low < entry.fade.high < 0.6
     assert entry.title
 
 
