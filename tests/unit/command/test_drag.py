@@ -21,10 +21,14 @@ def data(capsys: pytest.CaptureFixture[str], *typed: str) -> dict:
 @pytest.mark.parametrize("slug", reel_sheet.shipped())
 def test_a_shipped_sheet_is_told_in_words(slug: str, capsys: pytest.CaptureFixture[str]) -> None:
     told = words(capsys, slug)
+    along = {"star": "Turns of the star", "knob": "Turns of the knob", "lever": "Way of the lever"}
+    control = reel_sheet.load(slug).drag.control
     for part in ("At a full spool", "Half of the line left", "A tenth of the line left", "Slipping pairs",
-                 "Turns of the star", "What this rests on", "judgement prior", "whips back"):  # fmt: skip
+                 along[control], "What this rests on", "judgement prior", "whips back"):  # fmt: skip
         assert part in told
     assert "±" in told
+    assert control == "star" or " star" not in told
+    assert ("At the strike stop" in told) == (control == "lever")
 
 
 def test_no_pull_is_told_without_its_spread_and_radius(capsys: pytest.CaptureFixture[str]) -> None:

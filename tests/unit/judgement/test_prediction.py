@@ -20,14 +20,35 @@ FULL = Taken("pull_full", Measured(57.0, 1.0, "force"), {"radius": 0.0235})
 def test_every_value_has_an_interval_and_reasons(slug: str) -> None:
     prediction = predict(reel_sheet.load(slug), {}, samples=500)
     wanted = {"pull_full_spool", "pull_half_spool", "pull_near_empty", "drag_torque", "pull_per_star_turn",
-              "start_up_ratio", "spin_time", "line_capacity", "line_per_turn"}  # fmt: skip
-    assert wanted <= set(prediction.values)
+              "start_up_ratio", "spin_time", "end_float", "line_capacity", "line_per_turn"}  # fmt: skip
+    assert wanted - set(prediction.why_not) <= set(prediction.values)
+    assert not set(prediction.why_not) & set(prediction.values)
     for value in prediction.values.values():
         assert value.low <= value.middle <= value.high
         assert value.deviation > 0
         assert value.dimension in DIMENSIONS
         assert value.rests_on
         assert value.quantity
+
+
+def test_a_lever_has_a_pull_at_its_strike_stop_and_rows_for_its_way() -> None:
+    lever = predict(reel_sheet.load("pellmar-30-2"), {}, samples=500)
+    full, strike = lever.values["pull_full_spool"].middle, lever.values["pull_at_strike"].middle
+    assert 0 < strike < full
+    assert [row.turns for row in lever.star_turns] == pytest.approx([k / 10 for k in range(11)])
+    assert lever.star_turns[-1].pull.middle == pytest.approx(full)
+    assert lever.limited_by.startswith("The way of the lever first")
+    assert "star" not in " ".join((lever.limited_by, *lever.star_turns[3].pull.rests_on))
+    slow, fast = lever.values["line_per_turn_low"].middle, lever.values["line_per_turn"].middle
+    assert slow / fast == pytest.approx((39 / 26) / (50 / 15))
+
+
+def test_what_has_no_meaning_says_why_instead_of_a_number() -> None:
+    still = predict(reel_sheet.load("lumvik-4000"), {}, samples=500)
+    assert "stands still in the cast" in still.why_not["spin_time"]
+    fly = predict(reel_sheet.load("brekkas-9-10"), {}, samples=500)
+    assert set(fly.why_not) == {"spin_time", "end_float", "handle_torque"}
+    assert fly.values["line_per_turn"].middle == pytest.approx(2 * np.pi * 0.045, rel=0.01)
 
 
 def test_the_table_runs_from_free_to_full_and_never_falls() -> None:

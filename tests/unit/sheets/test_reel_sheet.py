@@ -12,11 +12,22 @@ from spoolwright.sheets import reel_sheet
 from spoolwright.sheets.reel_sheet import SheetFault
 from tests.unit.sheets.sheet_text import SMALL, changed
 
-SHIPPED = ("pellmar-70", "tarvak-52", "tarvak-54c", "tarvak-58r")
+ROUND = ("pellmar-70", "tarvak-52", "tarvak-54c", "tarvak-58r")
+SHIPPED = ("brekkas-9-10", "lumvik-4000", "ostrell-s71", "pellmar-30-2", *ROUND)
+MULTIPLIER = ("gears", "drag", "shaft", "handle", "level_wind", "anti_reverse", "brakes", "frame")
+OF_KIND = {
+    "round multiplier": MULTIPLIER,
+    "low-profile multiplier": MULTIPLIER,
+    "lever drag": ("gears", "drag", "shaft", "handle", "anti_reverse", "frame"),
+    "fixed spool": ("gears", "drag", "shaft", "handle", "anti_reverse", "frame", "rotor", "oscillation"),
+    "fly": ("drag", "shaft", "handle", "anti_reverse", "frame", "check"),
+}
+"""The tables that a whole sheet of the kind has."""
 
 
-def test_four_sheets_come_with_us() -> None:
+def test_a_sheet_of_every_kind_comes_with_us() -> None:
     assert tuple(reel_sheet.shipped()) == SHIPPED
+    assert {reel_sheet.load(slug).reel.kind for slug in SHIPPED} == set(OF_KIND)
 
 
 @pytest.mark.parametrize("slug", SHIPPED)
@@ -27,11 +38,15 @@ def test_a_shipped_sheet_is_found_by_its_slug_and_says_the_same(slug: str) -> No
 
 
 @pytest.mark.parametrize("slug", SHIPPED)
-def test_a_shipped_sheet_describes_a_whole_round_multiplier(slug: str) -> None:
+def test_a_shipped_sheet_describes_a_whole_reel_of_its_kind(slug: str) -> None:
     sheet = reel_sheet.load(slug)
-    assert len(sheet.parts) >= 60
-    for table in ("gears", "drag", "shaft", "handle", "level_wind", "anti_reverse", "brakes", "frame"):
+    # The trade's lists: 97, 75, 77, 60 and 40 pieces at the least of the five kinds, on generic reels.
+    least = {"fly": 30, "fixed spool": 60, "lever drag": 55}.get(sheet.reel.kind, 60)
+    assert len(sheet.parts) >= least
+    for table in OF_KIND[sheet.reel.kind]:
         assert getattr(sheet, table) is not None, table
+    assert sheet.shaft is not None
+    assert sum(step.length for step in sheet.shaft.steps) >= sheet.shaft.span - 1e-6
     assert sheet.bearings
     assert sheet.screws
     assert {part.cell for part in sheet.parts if part.order != "0"} <= set(range(1, 25))
