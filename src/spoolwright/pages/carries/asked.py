@@ -1,4 +1,4 @@
-"""What is asked of the picture: how much line is on, which state the ladder shows."""
+"""What is asked of the picture: which state, which line and how much of it, how far the drag is turned."""
 
 from __future__ import annotations
 
@@ -6,19 +6,58 @@ from typing import Any
 
 from django import forms
 
+from spoolwright.pages.gathered.line_field import LineField
 from spoolwright.pages.gathered.sliders import PERCENT, SliderField, SliderForm
 from spoolwright.pages.gathered.subject import Subject
 
+LEAST_FILL = 0.05
+LEAST_WAY, STEP_OF_LEVER = 0.05, 0.05
+TENSION = {"low": 0.5, "high": 50.0, "start": 6.0}
+"""How tight a line is wound on [N]: from slack to more than a bench should; it starts as usual for braid."""
+
 
 class CarriesForm(SliderForm):
-    """Fill of the spool."""
+    """Everything has an answer: today, a full spool, the drag hard on, no line reckoned."""
 
-    state = forms.ChoiceField(label="The ladder", widget=forms.RadioSelect)
+    state = forms.ChoiceField(label="The ladder as it is", widget=forms.RadioSelect)
+    line = LineField()
     fill = SliderField(
-        "ratio", low=0.0, high=1.0, step=0.05, start=1.0, units=PERCENT, label="Line on the spool"
+        "ratio", low=LEAST_FILL, high=1.0, step=0.05, start=1.0, units=PERCENT, label="Line on the spool"
     )
+    tension = SliderField("force", step=0.5, label="Line wound on under", **TENSION)
 
     def __init__(self, data: Any, subject: Subject) -> None:
-        starts = {"fill": subject.fill, "state": subject.states[0].key}
+        starts = {"fill": max(subject.fill, LEAST_FILL), "state": subject.states[0].key}
         super().__init__(data, system=subject.system, starts=starts)
+        self.setting = subject.setting
         self.fields["state"].choices = [(state.key, state.words) for state in subject.states]
+        if len(subject.states) == 1:
+            del self.fields["state"]
+        if subject.sheet.drag is not None:
+            self.fields["turns"] = way_field(subject)
+            self.fields["turns"].ask_in(subject.system)
+
+    @property
+    def turns(self) -> float | None:
+        """How far the drag is turned from free, as its sheet counts; None where the reel has no drag."""
+        if "turns" not in self.fields:
+            return None
+        return float(self.value("turns")) * (self.setting.whole if self.setting.is_lever else 1.0)
+
+
+def way_field(subject: Subject) -> SliderField:
+    """The way of the drag's own control, from almost free to hard on."""
+    setting = subject.setting
+    if setting.is_lever:
+        return SliderField(
+            "ratio",
+            low=LEAST_WAY,
+            high=1.0,
+            step=STEP_OF_LEVER,
+            start=1.0,
+            units=PERCENT,
+            label="Way of the lever",
+        )
+    whole, step = setting.whole, 0.25 if setting.whole <= 8 else 0.5
+    label = f"{setting.control.capitalize()}, from free"
+    return SliderField("score", low=step, high=whole, step=step, start=whole, after="turns", label=label)

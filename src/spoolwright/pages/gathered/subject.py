@@ -11,12 +11,13 @@ from urllib.parse import urlencode
 from django.http import HttpRequest
 
 from spoolwright import quantities
+from spoolwright.judgement.line_said import read_line
 from spoolwright.judgement.taken import Taken
 from spoolwright.judgement.works import all_works
 from spoolwright.pages import doors
 from spoolwright.pages.gathered.kept_readings import FrozenTaken, frozen, thawed
 from spoolwright.pages.words import shown
-from spoolwright.sheets.lines import line_names
+from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.shop.questions import by_number, readings, reel_sheets
 from spoolwright.shop.questions import passport as passports
@@ -26,6 +27,7 @@ from spoolwright.shop.questions.diary import Diary, diary
 Finder = Callable[[HttpRequest, Any], "Subject"]
 
 AS_BUILT, TODAY, AS_IT_CAME = "as built", "today", "as it came in"
+LONGEST_LINE = 60
 NO_SHEET = "There is no reel sheet of this name."
 NO_REEL = "No reel of ours has this number."
 NO_VISIT = "No reel of ours carries this tag."
@@ -65,9 +67,9 @@ class Subject:
         return thawed(self.taken)
 
     @property
-    def control(self) -> str:
-        """What sets the drag of this reel."""
-        return self.sheet.drag.control if self.sheet.drag else "star"
+    def setting(self) -> DragSetting:
+        """What sets the drag of this reel, and how a place on its way is said."""
+        return setting_of(self.sheet)
 
     @property
     def kept(self) -> str:
@@ -152,8 +154,7 @@ def sheet_of(reel: Any) -> ReelSheet:
 
 def asked_of(request: HttpRequest) -> dict[str, Any]:
     """Fill and line as the address carries them from one picture to the next; else a full spool."""
-    line = request.GET.get("line", "")
-    return {"fill": fill_asked(request.GET.get("fill", "")), "line": line if line in line_names() else ""}
+    return {"fill": fill_asked(request.GET.get("fill", "")), "line": line_asked(request.GET.get("line", ""))}
 
 
 def fill_asked(text: str) -> float:
@@ -164,6 +165,15 @@ def fill_asked(text: str) -> float:
     except quantities.NotAQuantity:
         return 1.0
     return share if 0.0 <= share <= 1.0 else 1.0
+
+
+def line_asked(text: str) -> str:
+    """The line as it was typed; empty where it is none that we know."""
+    try:
+        read_line(text[:LONGEST_LINE])
+    except quantities.NotAQuantity:
+        return ""
+    return text[:LONGEST_LINE]
 
 
 def options(held: Diary, sheet: ReelSheet) -> list[State]:

@@ -15,4 +15,8 @@
   document.addEventListener("input", (event) => { const slide = slideOf(event); if (slide) told(slide); });
   /* Letting go is no second question. */
   document.addEventListener("change", (event) => { const slide = slideOf(event); if (slide && window.htmx) { event.stopPropagation(); told(slide); } }, true);
+  /* A message that stood on the page as it came gives way to the one that the answer brings. */
+  document.addEventListener("htmx:beforeRequest", (event) => {
+    if (event.target.matches?.(".sliders")) event.target.querySelectorAll(".field > .field-error").forEach((said) => said.remove());
+  });
 })();
