@@ -1,4 +1,4 @@
-"""`spoolwright drag SHEET`: what pull this drag gives, turn by turn of the star, and how sure that is."""
+"""`spoolwright drag SHEET`: what pull this drag gives, by turns of its star or knob, or way of its lever."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from spoolwright.sheets.drag_stack import Pair
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_remarks import remarks
 
-SUMMARY = "say what pull a reel's drag gives, by fill and by turn of the star"
+SUMMARY = "say what pull a reel's drag gives, by fill and by turn of its star, knob or lever"
 TYPED = 'drag SHEET [--target "18 lb"] [--json]'
 
 _FILLS = {
@@ -76,7 +76,12 @@ def _in_words(
     lines += [_fill_in_words(prediction.values[key], words, system) for key, words in _FILLS.values()]
     torque = prediction.values["drag_torque"]
     lines += [f"  Torque on the spool        {_between(torque, system)}", f"  {prediction.limited_by}"]
-    lines += ["", *_pairs_in_words(sheet, system), "", *_table(prediction, sheet.drag.control, system)]
+    strike = prediction.values.get("pull_at_strike")
+    if strike is not None:
+        lines.append(
+            f"  At the strike stop,        {_between(strike, system)}, preset as far on as leaves it free"
+        )
+    lines += ["", *_pairs_in_words(sheet, system), "", *_table(prediction, system)]
     if advice is not None:
         lines += ["", advice.words, *_ways_in_words(advice, ways)]
     lines += ["", "What this rests on:", *(f"  {why}" for why in prediction.star_turns[-1].pull.rests_on)]
@@ -113,8 +118,9 @@ def _pair_in_words(pair: Pair, system: str) -> str:
     return f"{pair.lower} on {pair.upper}: {pair.face_material}, {pair.lubrication}, {outer} by {inner}"
 
 
-def _table(prediction: Prediction, control: str, system: str) -> list[str]:
-    lines = [f"Turns of the {control} from free, and the running pull at a full spool:"]
+def _table(prediction: Prediction, system: str) -> list[str]:
+    along = prediction.setting.along
+    lines = [f"{along[0].upper()}{along[1:]}, and the running pull at a full spool:"]
     for row in prediction.star_turns:
         span = show_interval(row.pull.low, row.pull.high, "force", system)
         lines.append(f"  {row.turns:4g}   {show(row.pull.middle, 'force', system):>8}   ({span})")
@@ -144,6 +150,8 @@ def _as_data(
     reel = sheet.reel
     pairs = drag_stack.slipping_pairs(sheet.drag.stack).pairs if sheet.drag else ()
     pulls = {name: prediction.values[key] for name, (key, _) in _FILLS.items() if key in prediction.values}
+    if "pull_at_strike" in prediction.values:
+        pulls["at_strike"] = prediction.values["pull_at_strike"]
     torque = prediction.values.get("drag_torque")
     return {
         "slug": reel.slug,
@@ -155,6 +163,7 @@ def _as_data(
         "limited_by": prediction.limited_by,
         "slipping_pairs": len(pairs),
         "pairs": [_pair_as_data(pair) for pair in pairs],
+        "control": prediction.setting.control,
         "star_turns": [{"turns": row.turns, **_value(row.pull)} for row in prediction.star_turns],
         "target": _target_as_data(target, advice, ways),
         "warnings": _oddities(sheet, prediction),

@@ -177,7 +177,7 @@ def clamp_at(drag: Drag, turns: float, draws: Mapping[str, Sample], spring_force
     """
     way = travel(drag)
     loose = way.spare * draws["take_up"][:, np.newaxis]
-    give = (way.spare - loose) * (way.force / way.force[-1]) if way.gives else 0.0
+    give = (way.spare - loose) * (way.force / way.force[-1]) * way.gives
     used = way.deflection + give
     wanted = np.maximum(turns * way.per_turn - loose, 0.0)
     at = np.clip((used < wanted).sum(axis=1), 1, STEPS - 1)

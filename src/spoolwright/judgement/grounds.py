@@ -57,7 +57,9 @@ class Grounds:
         setting = setting_of(self.sheet)
         spare = f"how much of the {setting.control}'s travel is loose: judgement prior"
         if setting.is_lever:
-            spare = "preset as far on as leaves the spool free, plates just clear of one another: judgement prior"
+            spare = (
+                "preset as far on as leaves the spool free, plates just clear of one another: judgement prior"
+            )
         return (*self.of_drag(), spare)
 
     def of_range(self, name: str) -> tuple[str, ...]:

@@ -223,7 +223,9 @@ _FILLS = (
 
 def _limit_words(shares: Mapping[str, float], setting: DragSetting) -> str:
     first = max(shares, key=lambda name: shares[name])
-    words = first.replace("turns of the star", setting.by.removeprefix("the ")).replace("star", setting.control)
+    words = first.replace("turns of the star", setting.by.removeprefix("the ")).replace(
+        "star", setting.control
+    )
     return f"{words[0].upper()}{words[1:]} first, in {shares[first]:.0%} of the cases drawn."
 
 
@@ -269,9 +271,7 @@ def _line_values(
     return values | _per_turn(sheet, draws, told)
 
 
-def _per_turn(
-    sheet: ReelSheet, draws: Mapping[str, Sample], told: grounds.Grounds
-) -> dict[str, Predicted]:
+def _per_turn(sheet: ReelSheet, draws: Mapping[str, Sample], told: grounds.Grounds) -> dict[str, Predicted]:
     """Line for one turn of the handle; a reel without gears winds one turn of the spool."""
     radius = sheet.spool.full_radius
     level = 0.5e-3 * (2 * draws["take_up"] - 1)

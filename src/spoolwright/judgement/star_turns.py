@@ -95,13 +95,15 @@ def _words(
         most = quantities.show_interval(last.pull.low, last.pull.high, "force", system)
         if early is None:
             return f"{_nowhere(setting)} gives {wanted}: the most to expect at a full spool is {most}."
-        return f"{wanted} may or may not be reached: the {setting.control} hard on is expected to give {most}."
-    if setting.is_lever:
-        ends = [f"{setting.share(end):.0%}".replace("%", " %") if end is not None else "not at all" for end in found]
         return (
-            f"{wanted} at a full spool: lever at about {ends[0]} of its way ({ends[1]} if it bites early, "
-            f"{ends[2]} if it bites late), with the preset as far on as leaves the spool free. Back the preset "
-            "off to have this pull at the strike stop; set it with a scale on the line."
+            f"{wanted} may or may not be reached: the {setting.control} hard on is expected to give {most}."
+        )
+    if setting.is_lever:
+        ends = [setting.at(end) if end is not None else "not at all" for end in found]
+        return (
+            f"{wanted} at a full spool: lever at about {ends[0]} ({ends[1]} if it bites early, {ends[2]} if "
+            "it bites late), with the preset as far on as leaves the spool free. Back the preset off to have "
+            "this pull at the strike stop; set it with a scale on the line."
         )
     until = f"{late:.1f}" if late is not None else "not at all"
     return (
