@@ -6,6 +6,8 @@ from collections.abc import Collection
 from dataclasses import replace
 from typing import Any
 
+from spoolwright.judgement.carried import Carried, carried
+from spoolwright.judgement.load_ladder import load_ladder
 from spoolwright.judgement.prediction import Prediction, predict
 from spoolwright.judgement.price import Charge, price
 from spoolwright.sheets import reel_sheet
@@ -141,6 +143,11 @@ def expected() -> Prediction:
     return predict(reel_sheet.load("tarvak-58r"), {}, ["carbon-drag-set"], samples=100)
 
 
+def carries() -> Carried | None:
+    """What would carry its pull then."""
+    return carried(load_ladder(reel_sheet.load("tarvak-58r"), {}, ["carbon-drag-set"], samples=100))
+
+
 def everything(hand: Person, without: Collection[str] = ()) -> Visit:
     """A visit with a row in every table that is written in ink.
 
@@ -159,7 +166,7 @@ def everything(hand: Person, without: Collection[str] = ()) -> Visit:
         beside=Beside(attached=[Attached(photo, "the tip")]),
     )
     before = read(hand, visit, "pull_full", 5.8 * G, 0.05, "force")
-    answered(hand, quoted(hand, visit, replace(option(), prediction=expected())))
+    answered(hand, quoted(hand, visit, replace(option(), prediction=expected(), carried=carries())))
     take_payment(hand=hand, visit=visit, amount_minor=200_00)
     worked(
         hand,

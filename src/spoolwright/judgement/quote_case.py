@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from spoolwright.judgement import money
 from spoolwright.judgement.findings import Finding, Wrong, whats_wrong
 from spoolwright.judgement.job_price import NOTHING_BEFORE, Before
+from spoolwright.judgement.load_ladder import Ladder, load_ladder
 from spoolwright.judgement.narrowing import Known, know
 from spoolwright.judgement.prediction import Prediction, predict
 from spoolwright.judgement.shop_rates import ShopRates
@@ -58,8 +59,19 @@ class Case:
         """What the reel would do after these works and those agreed before, where a sheet describes it."""
         if self.sheet is None:
             return None
-        ids = [*(name for name in self.around.before.works if self._is_done(name)), *(w.id for w in works)]
+        ids = self._ids(works)
         return predict(self.sheet, self.readings, ids, system=self.around.system, known=self.known)
+
+    def ladder(self, works: Sequence[Work]) -> Ladder | None:
+        """What would carry the pull after these works and those agreed before, where a sheet describes it."""
+        if self.sheet is None:
+            return None
+        return load_ladder(
+            self.sheet, self.readings, self._ids(works), system=self.around.system, known=self.known
+        )
+
+    def _ids(self, works: Sequence[Work]) -> list[str]:
+        return [*(name for name in self.around.before.works if self._is_done(name)), *(w.id for w in works)]
 
     def _is_done(self, name: str) -> bool:
         return name in all_works() and self.kind in all_works()[name].kinds

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from spoolwright.judgement import option_words
+from spoolwright.judgement.carried import Carried, carried
 from spoolwright.judgement.findings import Finding
 from spoolwright.judgement.job_price import price_of
 from spoolwright.judgement.option_works import Way, three_ways
@@ -43,6 +44,7 @@ class Option:
     sureness: tuple[str, ...]
     predicted: Mapping[str, Predicted]
     prediction: Prediction | None
+    carried: Carried | None
     promises: tuple[PromisedReading, ...]
     rests_on: tuple[str, ...]
     left_undone: tuple[str, ...]
@@ -156,7 +158,7 @@ def offer(case: Case, way: Way, changes: Changes = NO_CHANGES) -> Option:
     job = price_of(
         works, case.kind, rates, posted=case.around.posted, more=changes.more, before=case.around.before
     )
-    prediction = case.predict(works)
+    prediction, ladder = case.predict(works), case.ladder(works)
     return Option(
         key=way.key,
         title=TITLES.get(way.key, way.key.capitalize()),
@@ -169,6 +171,7 @@ def offer(case: Case, way: Way, changes: Changes = NO_CHANGES) -> Option:
         sureness=job.sureness,
         predicted=prediction.values if prediction else {},
         prediction=prediction,
+        carried=carried(ladder) if ladder else None,
         promises=promised_readings(prediction, works) if prediction else (),
         rests_on=option_words.rests_on(prediction),
         left_undone=option_words.left_undone(case, way),

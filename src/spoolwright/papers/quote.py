@@ -46,7 +46,7 @@ class Offer:
     `title` ("Put right"), `plain` what it does in plain words, `works` one line each, `time` bench time as
     text, `promises`, `lines` of the price, `tax` lines, `total` as text, `left_undone` and `warnings` one
     sentence each, `rests_on` which readings and guesses the promises stand on, `compared` how the price
-    stands beside what the trade commonly asks.
+    stands beside what the trade commonly asks, `carried` what would carry the pull then, in a line.
     """
 
     title: str
@@ -61,6 +61,7 @@ class Offer:
     warnings: tuple[str, ...] = ()
     rests_on: tuple[str, ...] = ()
     compared: str = ""
+    carried: str = ""
 
 
 @dataclass(frozen=True)
@@ -142,6 +143,7 @@ def _offer_data(offer: Offer, system: str) -> dict[str, Any]:
         "warnings": _sentences(offer.warnings),
         "rests_on": _sentences(offer.rests_on),
         "compared": offer.compared,
+        "carried": offer.carried,
     }
 
 

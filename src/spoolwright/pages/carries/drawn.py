@@ -8,12 +8,12 @@ from functools import cached_property
 from django.utils.safestring import SafeString, mark_safe
 
 from spoolwright import quantities
+from spoolwright.judgement.carried import carried, in_words
 from spoolwright.judgement.load_ladder import Ladder
 from spoolwright.judgement.rung import Rung
 from spoolwright.judgement.wound_line import WoundLine
 from spoolwright.pages.carries import kept, pull_charts
 from spoolwright.pages.carries.asked import CarriesForm
-from spoolwright.pages.gathered.ladder_in_short import in_short
 from spoolwright.pages.gathered.subject import State, Subject
 from spoolwright.pages.words import shown
 from spoolwright.papers import ladder_drawing
@@ -131,10 +131,12 @@ class Drawn:
         if len(self.subject.states) < 2 or self.why_not:
             return []
         line = self.form.value("line")
-        ladders = [(state, kept.ladder(self.subject, state, line=line)) for state in self.subject.states]
-        return [
-            After(state.words, in_short(found, self.system), state == self.state) for state, found in ladders
-        ]
+        return [self._after(state, line) for state in self.subject.states]
+
+    def _after(self, state: State, line: str) -> After:
+        found = carried(kept.ladder(self.subject, state, line=line))
+        says = in_words(found, self.system) if found else "No ladder can be worked out for this."
+        return After(state.words, says, state == self.state)
 
     # --- pull, and the line that is wound on --------------------------------------------------------------
 

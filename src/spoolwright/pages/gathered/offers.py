@@ -8,11 +8,13 @@ from fractions import Fraction
 from typing import Any
 
 from spoolwright.judgement import price
+from spoolwright.judgement.carried import in_words
 from spoolwright.judgement.works import all_works
 from spoolwright.pages.gathered.amounts import Amounts, percent
 from spoolwright.pages.words import conditions, promised, when
 from spoolwright.papers.figures import Figure, Span
 from spoolwright.papers.quote import Offer, PriceLine, Promise
+from spoolwright.shop.questions.predictions import prediction_of
 from spoolwright.shop.questions.shop_settings import rates
 
 
@@ -31,6 +33,7 @@ def offer(option: Any, quote: Any, amounts: Amounts, system: str) -> Offer:
         warnings=tuple(option.warnings),
         rests_on=tuple(option.rests_on),
         compared=option.compared_with_trade,
+        carried=_carried(option, system),
     )
 
 
@@ -59,6 +62,11 @@ def _plain(option: Any) -> str:
     known = all_works()
     says = [known[work.work].says if work.work in known else f"{work.title}." for work in option.works.all()]
     return " ".join(says)
+
+
+def _carried(option: Any, system: str) -> str:
+    kept = prediction_of(option)
+    return in_words(kept.carried, system) if kept and kept.carried else ""
 
 
 def _promise(promise: Any, system: str) -> Promise:

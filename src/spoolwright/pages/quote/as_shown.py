@@ -28,6 +28,7 @@ class OfferShown:
     promises: tuple[tuple[str, str, str], ...]
     chart: Chart | None
     name: str
+    state: str
 
 
 @dataclass(frozen=True)
@@ -52,6 +53,7 @@ class Shown:
     diary: str
     answer: str
     paper: str
+    ladder: str
     other_units: str
 
 
@@ -80,8 +82,16 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
         diary=doors.way_to("diary:diary", held.visit.tag),
         answer=doors.way_to("diary:write", held.visit.tag, "answer"),
         paper=doors.way_to("paper:quote", entry.pk),
+        ladder=_ladder(held, entry),
         other_units="imperial" if system == "metric" else "metric",
     )
+
+
+def _ladder(held: Diary, entry: Any) -> str:
+    """Where the ladder of each option is drawn: only the last quote that stands is drawn there."""
+    quotes = held.of_kind("quote")
+    stands = bool(quotes) and quotes[-1].entry.pk == entry.pk and held.visit.reel.sheet_version_id is not None
+    return doors.way_to("carries:visit", held.visit.tag) if stands else ""
 
 
 def _is_only_told(part: Any) -> bool:
@@ -103,7 +113,15 @@ def _offers(quote: Quote, part: Any, drawn: list[tuple[Any, Any]], system: str) 
     found = []
     for option, offer in zip(part.options.all(), quote.offers, strict=True):
         promises = tuple((it.what, figure_shown(it.value, system), it.conditions) for it in offer.promises)
-        found.append(OfferShown(offer, promises, charts.get(option.pk), f"turns-{option.position}"))
+        found.append(
+            OfferShown(
+                offer,
+                promises,
+                charts.get(option.pk),
+                f"turns-{option.position}",
+                f"option-{option.position}",
+            )
+        )
     return found
 
 

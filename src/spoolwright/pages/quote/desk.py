@@ -54,6 +54,11 @@ class Desk:
         version = self.visit.reel.sheet_version
         return reel_sheets.read(version) if version else None
 
+    @property
+    def ladder(self) -> str:
+        """Where the load ladder of this reel is drawn; empty while there is no such page."""
+        return doors.way_to("carries:visit", self.visit.tag)
+
     @cached_property
     def kind(self) -> str:
         """The kind of reel: from its sheet, else as somebody chose it on this page."""

@@ -10,6 +10,7 @@ from django.forms import BaseForm, Form
 from django.forms.boundfield import BoundField
 
 from spoolwright.judgement import price
+from spoolwright.judgement.carried import in_words
 from spoolwright.judgement.earned import Earned, job_earned
 from spoolwright.judgement.option_works import Way
 from spoolwright.judgement.prediction import PREDICTS
@@ -62,6 +63,12 @@ class OptionNow:
         keys = [*(k for k in self.option.predicted if k not in BESIDES), *BESIDES]
         values = [self.option.predicted[k] for k in keys if k in self.option.predicted and k not in promised]
         return [expected(value, self.promises.desk.system) for value in values]
+
+    @property
+    def carried(self) -> str:
+        """What would carry the pull then, in a line."""
+        found = self.option.carried
+        return in_words(found, self.promises.desk.system) if found else ""
 
     @property
     def costs_nothing(self) -> bool:

@@ -10,6 +10,7 @@ from typing import Any
 
 from django.db import transaction
 
+from spoolwright.judgement.carried import Carried
 from spoolwright.judgement.prediction import Prediction
 from spoolwright.judgement.price import Line
 from spoolwright.judgement.quote_options import Option
@@ -75,7 +76,8 @@ class OfferedPromise:
 class OfferedOption:
     """One way to do it; its total is the sum of its lines. `sureness` goes line by line.
 
-    `prediction` is what was expected when it was offered, kept for the page and the paper.
+    `prediction` is what was expected when it was offered, `carried` what would carry the pull then; both are
+    kept for the page and the paper.
     """
 
     key: str
@@ -90,6 +92,7 @@ class OfferedOption:
     rests_on: Sequence[str] = ()
     compared_with_trade: str = ""
     prediction: Prediction | None = None
+    carried: Carried | None = None
 
 
 def as_offered(option: Option, promises: Sequence[OfferedPromise]) -> OfferedOption:
@@ -107,6 +110,7 @@ def as_offered(option: Option, promises: Sequence[OfferedPromise]) -> OfferedOpt
         rests_on=option.rests_on,
         compared_with_trade=option.compared_with_trade,
         prediction=option.prediction,
+        carried=option.carried,
     )
 
 
@@ -187,7 +191,7 @@ def _put_option(quote: Quote, position: int, offered: OfferedOption, agreed_befo
     )
     put_all(_promise(option, i, promise) for i, promise in enumerate(offered.promises))
     if offered.prediction is not None:
-        put(QuotePrediction(option=option, **as_data(offered.prediction)))
+        put(QuotePrediction(option=option, **as_data(offered.prediction, offered.carried)))
 
 
 def _sureness(offered: OfferedOption, position: int) -> str:

@@ -6,17 +6,19 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from spoolwright.judgement.carried import Carried
 from spoolwright.judgement.prediction import Predicted, Prediction, StarTurn
 from spoolwright.shop.records.quote import QuoteOption, QuotePrediction
 
 
 @dataclass(frozen=True)
 class KeptPrediction:
-    """Expected readings by their id, the pull at turns of the star, and what gives way first."""
+    """Expected readings by id, the pull at turns of the star, what gives first, what carries the pull."""
 
     values: Mapping[str, Predicted]
     star_turns: tuple[StarTurn, ...] = ()
     limited_by: str = ""
+    carried: Carried | None = None
 
 
 def prediction_of(option: QuoteOption) -> KeptPrediction | None:
@@ -26,17 +28,25 @@ def prediction_of(option: QuoteOption) -> KeptPrediction | None:
         return None
     turns = tuple(StarTurn(turns, _predicted(data)) for turns, data in kept.star_turns)
     return KeptPrediction(
-        {key: _predicted(data) for key, data in kept.values.items()}, turns, kept.limited_by
+        {key: _predicted(data) for key, data in kept.values.items()},
+        turns,
+        kept.limited_by,
+        _carried(kept.carried),
     )
 
 
-def as_data(prediction: Prediction) -> dict[str, Any]:
+def as_data(prediction: Prediction, carried: Carried | None = None) -> dict[str, Any]:
     """A prediction as the columns of the row that keeps it."""
     return {
         "values": {key: _data(value) for key, value in prediction.values.items()},
         "star_turns": [[row.turns, _data(row.pull)] for row in prediction.star_turns],
         "limited_by": prediction.limited_by,
+        "carried": {**vars(carried), "drag": _data(carried.drag)} if carried else None,
     }
+
+
+def _carried(data: Mapping[str, Any] | None) -> Carried | None:
+    return Carried(**{**data, "drag": _predicted(data["drag"])}) if data else None
 
 
 def _data(value: Predicted) -> dict[str, Any]:

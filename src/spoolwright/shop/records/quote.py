@@ -97,7 +97,10 @@ class QuotePromise(Inked):
 
 
 class QuotePrediction(Inked):
-    """What was expected of the reel after this option, SI: `values`, and the pull at turns of the star."""
+    """What was expected of the reel after this option, SI: `values`, and the pull at turns of the star.
+
+    `carried` is what would carry the pull then; null where no ladder was worked out.
+    """
 
     option = models.OneToOneField(
         QuoteOption, on_delete=models.PROTECT, related_name="prediction", primary_key=True
@@ -105,3 +108,4 @@ class QuotePrediction(Inked):
     values = models.JSONField(default=dict, blank=True)
     star_turns = models.JSONField(default=list, blank=True)
     limited_by = models.TextField(blank=True)
+    carried = models.JSONField(null=True, blank=True)
