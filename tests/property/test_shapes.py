@@ -94,7 +94,7 @@ FLANKS = {name: PAIR[name] for name in ("youngs_a", "poisson_a", "youngs_b", "po
     "pressure_angle": (0.2, 0.5),
 }
 PACK: dict[str, Range] = {"hub_radius": (0.008, 0.012), "pack_radius": (0.013, 0.03)}
-WHOLE = {"faces", "balls", "teeth", "teeth_a", "teeth_b"}
+WHOLE = {"faces", "balls", "rollers", "teeth", "teeth_a", "teeth_b"}
 SUMS_OVER_ITS_LAST_AXIS = {"critical_speed", *NOT_ELEMENT_BY_ELEMENT, *OVER_THE_LAST_AXIS}
 """Held in its own unit test: masses and places along a shaft are one system, not elements."""
 

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from math import pi
 
+import numpy as np
 import pytest
 
 from spoolwright.mechanics import line
+from spoolwright.sheets.lines import line_material
 from tests.reference.published import Published, each
 
 CHECKS = [
@@ -24,6 +26,57 @@ CHECKS = [
         ("fluorocarbon", 800.0, 1.78),
     ]
 ]
+
+
+FIBRES = "table of an industrial-fibre producer, cN/dtex beside kg/mm2"
+KILOGRAM_A_SQUARE_MILLIMETRE = 9.80665e6
+
+TENACITIES = [
+    Published(
+        f"{name}, kg/mm2",
+        lambda tenacity=tenacity, density=density: (
+            line.strength_from_tenacity(tenacity / 10, density) / KILOGRAM_A_SQUARE_MILLIMETRE
+        ),
+        printed,
+        0.03 * printed,  # both columns are rounded to two figures
+        FIBRES,
+        "opened",
+    )
+    for name, tenacity, density, printed in [
+        ("modulus of polyester of 90 cN/dtex", 90.0, 1380.0, 1300.0),
+        ("modulus of polyethylene of 880 cN/dtex", 880.0, 980.0, 8800.0),
+        ("strength of nylon 66 of 9.1 cN/dtex", 9.1, 1140.0, 106.0),
+    ]
+]
+
+
+@each(TENACITIES)
+def test_tenacity(check: Published) -> None:
+    check.agrees()
+
+
+def test_the_column_that_disagrees_with_its_neighbour_is_not_followed() -> None:
+    """The same table (opened) prints 1300 kg/mm2 beside 82 cN/dtex of nylon 66: it is 953."""
+    ours = line.strength_from_tenacity(8.2, 1140.0) / KILOGRAM_A_SQUARE_MILLIMETRE
+    assert ours == pytest.approx(953, abs=1)
+    assert ours < 0.8 * 1300
+
+
+def test_two_knots_of_fifteen_per_cent_leave_eighty_five() -> None:
+    """Not 72 % and not 70 %: the weakest knot governs (collection of references; losses opened)."""
+    left = line.with_knots(100.0, np.array([0.85, 0.85]))
+    assert left == pytest.approx(85.0)
+    assert left > 100 * 0.85**2 + 5
+
+
+@pytest.mark.parametrize(
+    ("pounds", "diameter"), [(10, 0.30e-3), (20, 0.45e-3), (30, 0.55e-3), (50, 0.70e-3), (100, 1.00e-3)]
+)
+def test_a_chart_of_nylon_breaks_within_the_range_of_the_data_file(pounds: float, diameter: float) -> None:
+    """Diameters of rated lines from a general diameter chart (opened: norrik.com)."""
+    strength = line_material("nylon").strength
+    rated = pounds * 4.4482216
+    assert line.break_load(strength.low, diameter) < rated < line.break_load(strength.high, diameter)
 
 
 @each(CHECKS)

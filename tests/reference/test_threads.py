@@ -15,6 +15,29 @@ OPENED = "opened: notebook of the textbook companion project, printed output"
 STAINLESS = "table of preload and torque for stainless screws (VDI 2230 basis, 90 % of yield)"
 STAINLESS_HOW = "opened: https://www.mastik.pt/wa_files/files/basic-html/page686.html"
 
+ISO898 = "ISO 898-1, stress areas of coarse threads"
+AXIAL_20 = 20.0
+"""Worms of these examples have a pressure angle of 20 degrees square to their thread."""
+CHART = [
+    (1.6, 0.35, 210, 0.086, 0.00215),
+    (2.5, 0.45, 210, 0.36, 0.009),
+    (3.0, 0.5, 210, 0.63, 0.0158),
+    (1.6, 0.35, 105, 0.043, 0.00108),
+    (2.0, 0.4, 105, 0.088, 0.0022),
+    (3.0, 0.5, 105, 0.315, 0.00788),
+]
+"""Nominal size and pitch in mm, bolt stress, torque as printed and its tolerance."""
+
+
+def area(size: float, pitch: float) -> float:
+    return float(threads.stress_area(size * 1e-3, pitch * 1e-3)) * 1e6
+
+
+def worm_efficiency(lead_tangent: float, friction: float) -> float:
+    """Work out over work in of a worm whose lead angle has this tangent."""
+    lead = pi * lead_tangent
+    return lead / (2 * pi * float(threads.tightening_torque(1.0, lead, 1.0, friction, radians(AXIAL_20))))
+
 
 def metric(diameter: float, pitch: float, pitch_diameter: float, force: float, friction: float) -> float:
     """Torque of a metric screw whose head rubs at 0.65 of its diameter, as the tables take it; mm and kN."""
@@ -100,6 +123,62 @@ CHECKS = [
         "Wentzell, Machine Design, ex. 18.3",
         OPENED,
     ),
+    Published("stress area of M3, mm2", lambda: area(3, 0.5), 5.03, 0.005, ISO898, "from memory"),
+    Published("stress area of M5, mm2", lambda: area(5, 0.8), 14.2, 0.05, ISO898, "from memory"),
+    Published("stress area of M8, mm2", lambda: area(8, 1.25), 36.6, 0.05, ISO898, "from memory"),
+    Published(
+        "proof load of M4 of class 8.8, N",
+        lambda: threads.proof_load(4e-3, 0.7e-3, 580e6),
+        5090,
+        5,
+        "ISO 898-1, proof loads of coarse threads",
+        "from memory",
+    ),
+    Published(
+        "proof load of M6 of class 4.8, N",
+        lambda: threads.proof_load(6e-3, 1e-3, 310e6),
+        6230,
+        15,  # printed from the rounded area of 20.1 mm2
+        "ISO 898-1, proof loads of coarse threads",
+        "from memory",
+    ),
+    Published(
+        "axial force of a worm from its torque, N",
+        lambda: threads.axial_force(6000 / (1440 * pi / 30), pi * 10e-3, 50e-3, 0.08, radians(AXIAL_20)),
+        5487,
+        1,
+        "Jindal, Machine Design, ex. 28-3",
+        OPENED,
+    ),
+    Published(
+        "power out of a worm set, kW",
+        lambda: 1.2 * worm_efficiency(2 / 8, 0.032),
+        1.047,
+        0.0005,
+        "Jindal, Machine Design, ex. 28-4",
+        OPENED,
+    ),
+    Published(
+        "warming of a worm's housing, K",
+        lambda: 4000 * (1 - worm_efficiency(2 / 10, 0.028)) / (16 * 1.8),
+        18.73,
+        0.005,
+        "Jindal, Machine Design, ex. 28-5",
+        OPENED,
+    ),
+    *(
+        Published(
+            f"M{size:g} by a workshop chart at {stress} N/mm2, N m",
+            lambda size=size, pitch=pitch, stress=stress: threads.nut_torque(
+                threads.proof_load(size * 1e-3, pitch * 1e-3, stress * 1e6), size * 1e-3
+            ),
+            torque,
+            within,
+            "standard tightening torque chart for small screws (T and 0.5 T series)",
+            "opened: https://ja.scribd.com/doc/234441825/Standard-Tightening-Torque",
+        )
+        for size, pitch, stress, torque, within in CHART
+    ),
     Published("M3 at 0.2", lambda: metric(3, 0.5, 2.675, 1.6, 0.2), 1.26, 0.0252, STAINLESS, STAINLESS_HOW),
     Published("M4 at 0.1", lambda: metric(4, 0.7, 3.545, 3.2, 0.1), 1.85, 0.037, STAINLESS, STAINLESS_HOW),
     Published("M6 at 0.2", lambda: metric(6, 1.0, 5.350, 6.4, 0.2), 10.0, 0.2, STAINLESS, STAINLESS_HOW),
@@ -109,6 +188,23 @@ CHECKS = [
 @each(CHECKS)
 def test_printed(check: Published) -> None:
     check.agrees()
+
+
+def test_the_worms_radial_force_is_not_taken_from_the_lead_angle() -> None:
+    """Jindal ex. 28-3: the notebook (opened) prints 1188 N with sin(lead angle) for sin(pressure angle)."""
+    axial = threads.axial_force(6000 / (1440 * pi / 30), pi * 10e-3, 50e-3, 0.08, radians(AXIAL_20))
+    lean = atan(0.2)
+    normal = axial / (cos(radians(20)) * cos(lean) - 0.08 * np.sin(lean))
+    assert normal * np.sin(radians(20)) == pytest.approx(2072, abs=1)
+
+
+def test_a_thread_of_one_diameter_in_steel_and_of_two_in_aluminium_outlasts_its_screw() -> None:
+    """Workshop rule (opened: downhillschrott.com): 1 d in steel, 2 d in aluminium; strengths from memory."""
+    for size, pitch in [(2.0, 0.4), (3.0, 0.5), (4.0, 0.7), (6.0, 1.0)]:
+        screw = threads.proof_load(size * 1e-3, pitch * 1e-3, 580e6)
+        steel = threads.strip_force(size * 1e-3, size * 1e-3, 0.6 * 400e6)
+        aluminium = threads.strip_force(size * 1e-3, 2 * size * 1e-3, 0.6 * 240e6)
+        assert screw < min(steel, aluminium)
 
 
 def test_the_notebook_that_divided_whole_numbers_is_not_followed() -> None:

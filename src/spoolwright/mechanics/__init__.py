@@ -1,6 +1,7 @@
 """Textbook mechanics of a reel: pure functions of SI floats and arrays, one chapter a file."""
 
 from spoolwright.mechanics import (
+    anti_reverse,
     arguments,
     beams,
     bearing_life,
@@ -13,12 +14,14 @@ from spoolwright.mechanics import (
     defect_rates,
     frame,
     gears,
+    handle,
     heat,
     hybrid_balls,
     judder,
     level_wind,
     line,
     lubricant,
+    mesh,
     mixed_line,
     plates,
     rolling,
@@ -31,6 +34,7 @@ from spoolwright.mechanics import (
 )
 
 __all__ = [
+    "anti_reverse",
     "arguments",
     "beams",
     "bearing_life",
@@ -43,12 +47,14 @@ __all__ = [
     "defect_rates",
     "frame",
     "gears",
+    "handle",
     "heat",
     "hybrid_balls",
     "judder",
     "level_wind",
     "line",
     "lubricant",
+    "mesh",
     "mixed_line",
     "plates",
     "rolling",

@@ -9,7 +9,7 @@ from spoolwright.mechanics.arguments import Number
 
 STEEL_MODULUS = 206e9
 STEEL_MESH_STIFFNESS = 20e9
-"""Stiffness of the teeth of two steel gears, for each metre of face [N/m/m]: 20 N for each mm and micrometre."""
+"""Stiffness of the teeth of two steel gears for each metre of face [N/m^2]: 20 N a mm and micrometre."""
 
 
 def sharing_factor(contact_ratio: Number) -> Number:

@@ -52,3 +52,35 @@ def test_bad_values_are_refused_by_name(change: dict[str, float], named: str) ->
 def test_a_negative_torque_is_refused() -> None:
     with pytest.raises(ValueError, match="torque must be zero or more"):
         threads.axial_force(-0.1, **STAR)
+
+
+def test_a_finer_thread_of_the_same_size_bears_more() -> None:
+    assert threads.stress_area(3e-3, 0.35e-3) > threads.stress_area(3e-3, 0.5e-3)
+    assert threads.proof_load(3e-3, 0.35e-3, 450e6) > threads.proof_load(3e-3, 0.5e-3, 450e6)
+
+
+def test_a_deeper_hole_strips_later_and_an_empty_one_at_once() -> None:
+    assert threads.strip_force(3e-3, 0.0, 130e6) == 0.0
+    assert threads.strip_force(3e-3, 6e-3, 130e6) == pytest.approx(2 * threads.strip_force(3e-3, 3e-3, 130e6))
+
+
+def test_the_rule_of_thumb_is_near_the_formula_for_usual_friction() -> None:
+    thumb = threads.nut_torque(1000.0, 3e-3)
+    full = threads.tightening_torque(
+        1000.0, 0.5e-3, 2.675e-3, 0.15, bearing_radius=1.95e-3, bearing_friction=0.15
+    )
+    assert thumb == pytest.approx(full, rel=0.1)
+
+
+@pytest.mark.parametrize(
+    ("call", "named"),
+    [
+        (lambda: threads.stress_area(0.5e-3, 0.5e-3), "pitch must be less than diameter"),
+        (lambda: threads.proof_load(3e-3, 0.5e-3, -1.0), "proof_stress must be zero or more"),
+        (lambda: threads.strip_force(3e-3, -1e-3, 1e8), "engagement must be zero or more"),
+        (lambda: threads.nut_torque(1.0, 3e-3, 0.0), "factor must be above zero"),
+    ],
+)
+def test_bad_screws_are_refused_by_name(call: object, named: str) -> None:
+    with pytest.raises(ValueError, match=named):
+        call()  # type: ignore[operator]
