@@ -112,8 +112,11 @@ def _ratchet_material(loads: Loads, held: AntiReverse) -> str:
 
 
 def _dog_torque(loads: Loads, held: AntiReverse) -> Sample:
-    assert held.ratchet_teeth is not None and held.dogs is not None
-    washer = next((one for one in (loads.sheet.drag.stack if loads.sheet.drag else ()) if "ratchet" in one.name), None)
+    assert held.ratchet_teeth is not None
+    assert held.dogs is not None
+    washer = next(
+        (one for one in (loads.sheet.drag.stack if loads.sheet.drag else ()) if "ratchet" in one.name), None
+    )
     gear = loads.sheet.gears
     guess = gear.module * gear.main_teeth if gear else loads.sheet.spool.arbor_diameter
     stated = held.ratchet_diameter or (washer.outer_diameter if washer else None)
@@ -179,7 +182,8 @@ def _star_thread(loads: Loads) -> Limit | None:
         f"the {drag.control}'s nut strips its thread on the shaft",
         strips * for_each,
         "thread stripped in shear on half of its surface, the clamp taken from the drag",
-        f"{material_words(nut, structural_material(nut).yield_strength)}; length in touch 0.5 to 0.9 diameters, judgement prior",
+        f"{material_words(nut, structural_material(nut).yield_strength)}; 0.5 to 0.9 diameters of thread in touch: "
+        "judgement prior",
     )
 
 

@@ -48,7 +48,8 @@ def gear_rungs(loads: Loads) -> list[Limit]:
     ratio (shared evenly); K what the frame's lean adds. Contact: mean pressure at the pitch point, on
     the elastic formula, equals the hardness: then the flank is dented for good. Wear comes long before that
     and is told elsewhere. The gears of the high speed are reckoned. Face and bevel gears as if they were
-    side by side. `lasts`: bending with what a tooth bears for 10^5 to 10^7 loads, by material. Left out: fillet stress raiser (a ductile root yields it away), shock, worn teeth.
+    side by side. `lasts`: bending with what a tooth bears for 10^5 to 10^7 loads. Left out: fillet
+    stress raiser (a ductile root yields it away), shock, worn teeth, a thin rim over the pinion's bore.
 
     Source
     ------

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from spoolwright import quantities
+from spoolwright.judgement.line_rungs import WOUND
 from spoolwright.judgement.rung import Rung
 
 if TYPE_CHECKING:
@@ -80,9 +81,11 @@ def changed(now: Ladder, before: Ladder, system: str = "metric") -> tuple[str, .
     drag = f"These works take the drag's greatest from about {was} to about {now_is}."
     one, held = now.weakest, _over(before, now.weakest.part)
     if one.over.middle < 1.0:
-        said = f"What is the weakest of the whole reel then: the {one.name}, {_percent(1 - one.over.middle)} below the drag"
+        below = _percent(1 - one.over.middle)
+        said = f"The weakest part of the whole reel is then the {one.name}, {below} below the drag"
     elif one.part == before.weakest.part:
-        said = f"The weakest part behind the drag stays the same: the {one.name}, {_percent(one.over.middle - 1)} above it"
+        above = _percent(one.over.middle - 1)
+        said = f"The weakest part behind the drag stays the same: the {one.name}, {above} above it"
     else:
         said = (
             f"The weakest part behind the drag was the {before.weakest.name}; it is now the {one.name}, "
@@ -111,7 +114,9 @@ def _first(ladder: Ladder, system: str) -> str:
     pull = _span(drag, system)
     if weakest.over.middle >= 1.0:
         return f"The drag gives first, as it should: set hard on, it slips at {pull}."
-    return f"The drag does not give first: set hard on, it slips at {pull}, and something else gives below that."
+    return (
+        f"The drag does not give first: set hard on, it slips at {pull}, and something else gives below that."
+    )
 
 
 def _weakest(one: Rung, system: str) -> str:
@@ -126,10 +131,12 @@ def _enough(ladder: Ladder, system: str) -> str:
     assert ladder.most is not None
     limit = quantities.show(ladder.most.middle, "force", system)
     if ladder.enough:
-        return f"We ask for {ladder.needed_words}. So this reel may be given about {limit} of drag and no more."
+        return (
+            f"We ask for {ladder.needed_words}. So this reel may be given about {limit} of drag and no more."
+        )
     return (
-        f"We ask for {ladder.needed_words}, and that is not there: keep the drag under about {limit}, or have "
-        "that part made stronger."
+        f"We ask for {ladder.needed_words}, and that is not there: keep the drag under about {limit}, or "
+        "have that part made stronger."
     )
 
 
@@ -157,9 +164,15 @@ def _of_line(ladder: Ladder, system: str) -> list[str]:
         return []
     found = [f"For a line of {ladder.line} one sets the drag at {_span(set_at, system)}."]
     if one is not None:
+        low, high = one.over.low, one.over.high
         found.append(
             f"Of what hangs on the line the {one.name} gives first, at {_span(one, system)}: "
-            f"{one.over.middle:.2f} times the drag so set."
+            f"{one.over.middle:.2f} times the drag so set ({low:.2f} to {high:.2f})."
+        )
+    if any(held.part in WOUND and held.over.low < 1.0 for held in ladder.rungs):
+        found.append(
+            "Arbor and flanges feel how the line was wound on, not the pull of the moment, and nobody has "
+            "measured how hard such a pack presses: wind it on no tighter than usual, best on a soft backing."
         )
     return found
 

@@ -19,7 +19,10 @@ ALSO_CALLED = {
 }
 """What anglers say for a material of the data file."""
 
-ACCEPTED = 'a material, a diameter and, where it is known, a breaking pull, such as "nylon 0.40 mm" or "braid 0.25 mm 20 kg"'
+ACCEPTED = (
+    "a material, a diameter and, where it is known, a breaking pull, "
+    'such as "nylon 0.40 mm" or "braid 0.25 mm 20 kg"'
+)
 
 
 @dataclass(frozen=True)

@@ -1,4 +1,4 @@
-"""Which part gives first when the line pulls? Every part that carries the pull, and the drag below them all."""
+"""Which part gives first when the line pulls? Every part that carries the pull, the drag lowest."""
 
 from __future__ import annotations
 
@@ -12,22 +12,22 @@ from spoolwright.judgement.drive_rungs import drive_rungs
 from spoolwright.judgement.frame_rungs import frame_rungs
 from spoolwright.judgement.gear_rungs import gear_rungs
 from spoolwright.judgement.line_check import HIGHEST_SHARE, LOWEST_SHARE
-from spoolwright.judgement.line_rungs import line_rungs
+from spoolwright.judgement.line_rungs import WOUND, line_rungs
 from spoolwright.judgement.line_said import SaidLine, read_line
 from spoolwright.judgement.loads import Loads
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.narrowing import Known, know, then
 from spoolwright.judgement.prediction import Predicted
 from spoolwright.judgement.reel_state import ReelState, after
-from spoolwright.judgement.rung import Limit, Rung, band, rung
+from spoolwright.judgement.rung import Limit, Rung, rung
 from spoolwright.judgement.spool_rungs import spool_rungs
 from spoolwright.judgement.taken import Readings
 from spoolwright.judgement.works import chosen
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 AT_LEAST = 1.25
-"""What the weakest part has to hold over the drag's greatest running pull: judgement prior. Where a drag starts
-harder than that, the start-up ratio takes its place: the parts feel the start, not the running."""
+"""What the weakest part has to hold over the drag's greatest running pull: judgement prior. Where a drag
+starts harder than that, the start-up ratio takes its place: the parts feel the start, not the running."""
 
 PARTS: tuple[Callable[[Loads], list[Limit]], ...] = (
     line_rungs,
@@ -43,13 +43,13 @@ class Ladder:
     """The parts that carry the pull, the one that gives first at the head of the list.
 
     `drag` is the greatest usable pull at this fill; `drag_set` the drag as one sets it for the line, where a
-    line is named (else None). `weakest` is the part of the reel that gives first behind the drag, `margin` its
-    limit over the drag's greatest pull and `needed` what that has to be at the least, with `needed_words`;
-    `weakest_of_line` the same among what hangs on the line. `drag_first`: no part gives before the drag, by
-    the middles; `enough`: the margin is what it has to be; `chance`: share of the draws in which no part of the
-    reel gives before the drag. `most` is the pull that the drag may be raised to at the most: the weakest
-    part's limit over `needed`. `before` is the ladder without the works, where there are any. Where a ladder
-    has no meaning `why_not` says why and everything else is empty.
+    line is named (else None). `weakest` is the part of the reel that gives first behind the drag, `margin`
+    its limit over the drag's greatest pull and `needed` what that has to be at the least, with
+    `needed_words`; `weakest_of_line` the same among what hangs on the line. `drag_first`: no part gives
+    before the drag, by the middles, what feels the winding set aside; `enough`: the margin is what it has to
+    be; `chance`: share of the draws in which no part of the reel gives before the drag. `most` is the pull
+    that the drag may be raised to: the weakest part's limit over `needed`. `before` is the ladder without
+    the works, where there are any. Where a ladder has no meaning `why_not` says why and all else is empty.
     """
 
     rungs: tuple[Rung, ...]
@@ -168,9 +168,7 @@ def _ladder(asked: _Asked, works: tuple[str, ...]) -> Ladder:
     if sheet.drag is None or not state.pairs:
         return _none(asked, works)
     draws = then(known, state)
-    loads = Loads(
-        sheet, state, asked.radius, draws, known.samples, known.seed, asked.line, asked.system
-    )
+    loads = Loads(sheet, state, asked.radius, draws, known.samples, known.seed, asked.line, asked.system)
     greatest = _greatest(asked, state, draws)
     limits = [limit for part in PARTS for limit in part(loads)]
     drag = rung(_drag_limit(greatest), greatest)
@@ -191,7 +189,7 @@ def _ladder(asked: _Asked, works: tuple[str, ...]) -> Ladder:
         needed=needed,
         needed_words=why,
         weakest_of_line=weakest_of_line,
-        drag_first=all(one.over.middle >= 1.0 for one in (*of_reel, *of_line)),
+        drag_first=all(one.over.middle >= 1.0 for one in (*of_reel, *of_line) if one.part not in WOUND),
         enough=weakest is None or weakest.over.middle >= needed,
         chance=1.0 if lowest is None else float(np.mean(lowest >= greatest)),
         most=_over(weakest.limit, needed) if weakest else None,
@@ -292,6 +290,6 @@ def _none(asked: _Asked, works: tuple[str, ...]) -> Ladder:
         notes=asked.known.notes,
         samples=asked.known.samples,
         seed=asked.known.seed,
-        why_not="This reel has no drag of slipping discs: nothing in it gives before the line or the hand does, "
-        "so there is no ladder to sort.",
+        why_not="This reel has no drag of slipping discs: nothing in it gives before the line or the hand "
+        "does, so there is no ladder to sort.",
     )

@@ -49,7 +49,7 @@ class Loads:
         return self.radius * self.sheet.gear_ratio
 
     def between(self, name: str, low: float, high: float) -> Sample:
-        """Draws between two ends, likelier in the middle; the same for the same name, whatever else is drawn."""
+        """Draws between two ends, likelier in the middle; the same whenever the same name asks."""
         if low == high:
             return np.full(self.samples, low)
         generator = np.random.default_rng([self.seed, crc32(name.encode())])

@@ -17,8 +17,9 @@ Borne = Literal["drag", "reel", "line"]
 class Limit:
     """What a part's own file found: the pull at which it gives, for every draw [N], and why.
 
-    `lasts` is the pull that the part bears for its life, where that is less and known [N]. `borne` says what the limit is held against: a part of the "reel" meets the drag's greatest pull; what
-    hangs on the "line" meets the drag as it is set for that line.
+    `lasts` is the pull that the part bears for its life, where that is less and known [N]. `borne` says what
+    the limit is held against: a part of the "reel" meets the drag's greatest pull; what hangs on the "line"
+    meets the drag as it is set for that line.
     """
 
     part: str

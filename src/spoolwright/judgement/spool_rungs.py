@@ -21,7 +21,7 @@ BESIDE_IT = (0.0, 0.2)
 """The same where the pinion has a bearing of its own: judgement prior."""
 
 LEAST_SAFETY = (0.5, 1.0)
-"""Static safety at which a bearing is at its limit: 1 where it must stay quiet, 0.5 where that hardly counts."""
+"""Static safety of a bearing at its limit: 1 where it must stay quiet, 0.5 where that hardly counts."""
 
 NOT_ON_THE_SPOOL = ("fixed spool", "fly")
 """Kinds in which no pinion pushes on the spool's shaft."""
@@ -29,7 +29,7 @@ NOT_ON_THE_SPOOL = ("fixed spool", "fly")
 
 @dataclass(frozen=True)
 class _Ends:
-    """What one newton at the line puts on the shaft: moment at its worst place [m], force on a bearing [-]."""
+    """What a newton at the line puts on the shaft: moment at its worst place [m], force on a bearing [-]."""
 
     moment: Sample
     bearing: Sample
@@ -74,9 +74,13 @@ def spool_rungs(loads: Loads) -> list[Limit]:
     if shaft is not None:
         on = _on_the_shaft(loads, shaft)
         found.append(_shaft(loads, shaft, on.moment))
-        found.extend(_bearings(loads, "spool", on.bearing, "spool bearings", "the spool runs rough from then on"))
+        found.extend(
+            _bearings(loads, "spool", on.bearing, "spool bearings", "the spool runs rough from then on")
+        )
     about = np.full(loads.samples, 2 * cos(pi / 4))  # the line turns by about a right angle
-    found.extend(_bearings(loads, "line roller", about, "bearing of the line roller", "the line roller runs rough"))
+    found.extend(
+        _bearings(loads, "line roller", about, "bearing of the line roller", "the line roller runs rough")
+    )
     return found
 
 

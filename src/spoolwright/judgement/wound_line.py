@@ -119,8 +119,8 @@ def wound_line(
     -----
     Pressure even on a logarithmic scale between the ends of winding.pressure_band; sideways a third to all of
     it. Arbor: Lame's ring. Flange: a ring plate clamped at the hub. The arbor gives at the metal's yield
-    strength, the flange when its whole thickness yields. Left out: line that is drawn tighter on the water, nylon that shrinks wet and creeps,
-    holes in a spool, the arbor's own give.
+    strength, the flange when its whole thickness yields. Left out: line that is drawn tighter on the
+    water, nylon that shrinks wet and creeps, holes in a spool, the arbor's own give.
 
     Source
     ------
@@ -172,6 +172,47 @@ def _pressure_per_newton(
     with np.errstate(divide="ignore", invalid="ignore"):
         between = np.exp(np.log(low) + (np.log(high) - np.log(low)) * draws["pressure"])
     return np.where(low > 0, between, 0.0)
+
+
+def stresses(
+    room: Spool, line: SaidLine, radius: float, draws: Mapping[str, Sample], anisotropy: float | None = None
+) -> tuple[Sample, Sample]:
+    """What each newton of winding tension does to the arbor and to a flange at its hub.
+
+    Parameters
+    ----------
+    room : Spool
+        The spool, its wall stated **[SI]**.
+    line : SaidLine
+        The line on it **[SI]**.
+    radius : float
+        Radius of the top layer **[m]**, above the arbor's.
+    draws : mapping of str to array
+        `packing`, `pressure` and `sideways` of WOUND_DRAWS **[-]**, shape `(n,)`.
+    anisotropy : float or None
+        Measured softness of the pack **[-]**; None: the band of the published models.
+
+    Returns
+    -------
+    tuple of two arrays
+        Stress around the arbor and in the flange, for each newton **[Pa/N]**, shape `(n,)`.
+
+    Source
+    ------
+    mechanics.winding and mechanics.plates.
+
+    Examples
+    --------
+    >>> from spoolwright.sheets import reel_sheet
+    >>> room = reel_sheet.load("tarvak-52").spool
+    >>> draws = draw(WOUND_DRAWS, samples=100, seed=1)
+    >>> thick, thin = (stresses(room, read_line(f"nylon {d} mm"), 0.022, draws)[0] for d in (0.5, 0.3))
+    >>> bool((thin > thick).all())
+    True
+    """
+    each = _pressure_per_newton(room, line, radius, anisotropy, draws)
+    _, hoop, bent = _stresses(room, radius, each, draws["sideways"])
+    return hoop, bent
 
 
 def _told(
