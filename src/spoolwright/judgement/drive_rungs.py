@@ -182,8 +182,8 @@ def _star_thread(loads: Loads) -> Limit | None:
         f"the {drag.control}'s nut strips its thread on the shaft",
         strips * for_each,
         "thread stripped in shear on half of its surface, the clamp taken from the drag",
-        f"{material_words(nut, structural_material(nut).yield_strength)}; 0.5 to 0.9 diameters of thread in touch: "
-        "judgement prior",
+        f"{material_words(nut, structural_material(nut).yield_strength)}; 0.5 to 0.9 diameters of thread in "
+        "touch: judgement prior",
     )
 
 

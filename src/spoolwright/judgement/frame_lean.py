@@ -26,7 +26,7 @@ REAL_PLATES = (0.7, 1.6)
 """What ports, thin places and ribs of a real plate do to the lean reckoned, as mechanics.frame says."""
 
 LEFT_OF_IT = (0.2, 0.8)
-"""Share of the lean that lies the way the teeth press and that running in has not taken away: judgement prior."""
+"""Share of the lean that lies the way the teeth press and is not worn in: judgement prior."""
 
 Sizes = tuple[float, ...]
 SIZES = (
@@ -109,11 +109,17 @@ def solved(sizes: Sizes) -> Lean:
     if kept is not None:
         return kept
     told = dict(zip(SIZES, sizes, strict=True))
-    return spool_axis_tilt(told.pop("line_position"), told.pop("line_radius"), **_whole(told))
-
-
-def _whole(told: dict[str, float]) -> dict[str, int | float]:
-    return {**told, "pillars": int(told["pillars"])}
+    return spool_axis_tilt(
+        told["line_position"],
+        told["line_radius"],
+        plate_spacing=told["plate_spacing"],
+        plate_radius=told["plate_radius"],
+        plate_thickness=told["plate_thickness"],
+        pillars=int(told["pillars"]),
+        pillar_diameter=told["pillar_diameter"],
+        pillar_circle=told["pillar_circle"],
+        youngs_modulus=told["youngs_modulus"],
+    )
 
 
 def _key(sizes: Sizes) -> tuple[float, ...]:

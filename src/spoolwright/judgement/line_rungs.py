@@ -16,8 +16,8 @@ Most of a fill was wound at home and stays below; what a fish took out comes bac
 """
 
 SOFT, MILD = ("braided polyethylene", "dacron"), 0.3
-"""Braids press by the mild third of the band: sound spools stand braid wound on at 1 to 1.5 kg (common practice,
-no source); how far into the band they reach is a judgement prior."""
+"""Braids press by the mild third of the bands: sound spools stand braid wound on at 1 to 1.5 kg (common
+practice, no source); how far into the bands they reach is a judgement prior."""
 
 WOUND = ("arbor", "flanges")
 """Parts that feel how the line was wound on, not the pull of the moment."""
@@ -41,8 +41,8 @@ def line_rungs(loads: Loads) -> list[Limit]:
     Line: strength times what a knot leaves. Arbor and flanges: the whole fill wound on at the share of the
     pull that goes with it, the usual winding tension over the usual drag (0.14 for nylon, 0.34 for braid),
     0.8 to 1.6 times; the pack's pressure anywhere between the two published ends, even on a logarithmic
-    scale, since nobody has measured the line, braids in the mild third. Left out: age, nicks, wet nylon that shrinks, the give of the
-    arbor that takes pressure off.
+    scale, since nobody has measured the line, braids in the mild third. Left out: age, nicks, wet nylon
+    that shrinks, the give of the arbor that takes pressure off.
 
     Source
     ------
@@ -85,6 +85,7 @@ def _wound(loads: Loads) -> list[Limit]:
     draws = draw(WOUND_DRAWS, samples=loads.samples, seed=loads.seed)
     if line.material.name in SOFT:
         draws["pressure"] = MILD * draws["pressure"]
+        draws["sideways"] = 1 / 3 + MILD * (draws["sideways"] - 1 / 3)
     hoop, bent = stresses(room, line, loads.radius, draws)
     usual = USUAL_SHARE.get(line.material.name, 0.05) / ((LOWEST_SHARE + HIGHEST_SHARE) / 2)
     share = usual * loads.between("wound at", *WOUND_OVER_USUAL)

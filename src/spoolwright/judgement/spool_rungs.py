@@ -10,6 +10,7 @@ import numpy as np
 from spoolwright.judgement.loads import ROUND_PLASTIC, Loads, material_words
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.rung import Limit
+from spoolwright.mechanics import beams
 from spoolwright.sheets.bearing_sizes import StandardBearing, bearing_size
 from spoolwright.sheets.materials import structural_material
 from spoolwright.sheets.sheet_tables import Bearing, Shaft
@@ -25,6 +26,9 @@ LEAST_SAFETY = (0.5, 1.0)
 
 NOT_ON_THE_SPOOL = ("fixed spool", "fly")
 """Kinds in which no pinion pushes on the spool's shaft."""
+
+FITS = 1e-3
+"""Steps of a shaft whose sum comes as near to its span as this are those between its bearings [m]."""
 
 
 @dataclass(frozen=True)
@@ -54,7 +58,7 @@ def spool_rungs(loads: Loads) -> list[Limit]:
     Borne at both ends, gap = (span - spool width) / 2: the hub stiffens the shaft between the flanges, so
     it bends hardest where the hub ends, with the line at that flange: M = F gap (span - gap) / span. To it
     comes what the pinion pushes, Ft / cos(pressure angle), midway in the gap, as if both pushed the same
-    way. Borne at one end: M = F overhang. Limit where the round section yields through, 1.70 pi d^3 / 32
+    way. Steps that the sheet states count by their own sections, without the notch of their corners. Borne at one end: M = F overhang. Limit where the round section yields through, 1.70 pi d^3 / 32
     times the yield. Bearings: load = C0 / s0 with s0 from 0.5 to 1, all of it across the shaft. Left out: the
     fit of the hub, helical thrust, shock, fatigue (that is wear, told elsewhere).
 
@@ -89,13 +93,32 @@ def _on_the_shaft(loads: Loads, shaft: Shaft) -> _Ends:
         stated = shaft.overhang
         arm = loads.stated_or_guessed("spool overhang", stated, 0.4 * shaft.span, 0.6 * shaft.span)
         return _Ends(arm, 1 + arm / shaft.span)
-    width = min(loads.sheet.spool.width, 0.96 * shaft.span)
-    gap = (shaft.span - width) / 2
-    near = (shaft.span - gap) / shaft.span
+    gap = (shaft.span - min(loads.sheet.spool.width, 0.96 * shaft.span)) / 2
+    near, middle = ((shaft.span - place) / shaft.span for place in (gap, gap / 2))
     push = _pinion_push(loads)
-    middle = (shaft.span - gap / 2) / shaft.span
-    moment = near * gap + push * middle * gap / 2
-    return _Ends(moment * loads.size("spool gap"), near + push * middle)
+    moment = _moment(shaft, gap, push) * loads.size("spool gap")
+    return _Ends(moment, near + push * middle)
+
+
+def _moment(shaft: Shaft, gap: float, push: Sample) -> Sample:
+    """Greatest moment outside the hub for a newton at the line, as on a shaft of the stated diameter [m].
+
+    Where the sheet tells the shaft's steps, each is weighed by its own section.
+    """
+    steps = [(one.length, one.diameter) for one in shaft.steps]
+    if abs(sum(length for length, _ in steps) - shaft.span) > FITS:
+        steps = [(shaft.span, shaft.diameter)]
+    lengths, diameters = zip(*steps, strict=True)
+    shoulders = np.cumsum(lengths)[:-1]
+    free = shoulders[(shoulders <= gap) | (shoulders >= shaft.span - gap)]
+    at = np.unique([*free, gap / 2, gap, shaft.span - gap])
+
+    def stress(place: float) -> Sample:
+        return beams.stepped_shaft(1.0, place, lengths, diameters, 1e11, [0.0, shaft.span], at).bending_stress
+
+    line = np.maximum(stress(gap), stress(shaft.span - gap))
+    both = line[:, np.newaxis] + stress(gap / 2)[:, np.newaxis] * push
+    return np.asarray(np.max(both, axis=0) * pi * shaft.diameter**3 / 32)
 
 
 def _pinion_push(loads: Loads) -> Sample:
