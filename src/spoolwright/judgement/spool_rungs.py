@@ -27,6 +27,9 @@ LEAST_SAFETY = (0.5, 1.0)
 NOT_ON_THE_SPOOL = ("fixed spool", "fly")
 """Kinds in which no pinion pushes on the spool's shaft."""
 
+STIFF = 2e11
+"""Young's modulus with which the shaft is bent [Pa]; stress does not ask for it."""
+
 FITS = 1e-3
 """Steps of a shaft whose sum comes as near to its span as this are those between its bearings [m]."""
 
@@ -58,9 +61,10 @@ def spool_rungs(loads: Loads) -> list[Limit]:
     Borne at both ends, gap = (span - spool width) / 2: the hub stiffens the shaft between the flanges, so
     it bends hardest where the hub ends, with the line at that flange: M = F gap (span - gap) / span. To it
     comes what the pinion pushes, Ft / cos(pressure angle), midway in the gap, as if both pushed the same
-    way. Steps that the sheet states count by their own sections, without the notch of their corners. Borne at one end: M = F overhang. Limit where the round section yields through, 1.70 pi d^3 / 32
-    times the yield. Bearings: load = C0 / s0 with s0 from 0.5 to 1, all of it across the shaft. Left out: the
-    fit of the hub, helical thrust, shock, fatigue (that is wear, told elsewhere).
+    way. Steps that the sheet states count by their own sections, without the notch of their corners. Borne
+    at one end: M = F overhang. Limit where the round section yields through, 1.70 pi d^3 / 32 times the
+    yield. Bearings: load = C0 / s0 with s0 from 0.5 to 1, all of it across the shaft. Left out: the fit of
+    the hub, helical thrust, shock, fatigue (that is wear, told elsewhere).
 
     Source
     ------
