@@ -78,6 +78,7 @@ STRENGTH_FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, st
     (plates.ring_stress, RING, {}),
     (plates.arbor_hoop_stress, ARBOR | {"pressure": (0, 1e8)}, {}),
     (plates.arbor_buckling_pressure, ARBOR | {"length": (0.01, 0.06), "youngs_modulus": (50e9, 210e9)}, {}),
+    (mesh.separating_force, {"tangential_force": (0, 900), "pressure_angle": (0.2, 0.5)}, {}),
     (mesh.sharing_factor, {"contact_ratio": (1, 2.5)}, {}),
     (mesh.face_load_factor, LEAN, {}),
     (anti_reverse.ratchet_stress, TOOTH, {}),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import pi
+
 import pytest
 
 from spoolwright.mechanics import frame
@@ -54,6 +56,16 @@ def portal(base: tuple[bool, ...], load: dict[int, tuple[float, ...]]) -> Moved:
     return frame.joint_movements(joints, bars, {0: base, 4: base}, [load], 1000.0, 400.0)
 
 
+def whirling_of_a_shaft_in_long_bearings() -> float:
+    """15 mm shaft of 1 m clamped at both ends, 15 kg in its middle: root of g over the sag, in rpm."""
+    moment = pi * 0.015**4 / 64
+    bars = [Bar(i, i + 1, pi * 0.015**2 / 4, moment, moment, 2 * moment) for i in range(2)]
+    joints = [(0.0, 0.0, 0.0), (0.5, 0.0, 0.0), (1.0, 0.0, 0.0)]
+    load = {1: (0, -15 * 9.81, 0, 0, 0, 0)}
+    moved = frame.joint_movements(joints, bars, {0: CLAMPED, 2: CLAMPED}, [load], 200e9, 77e9)
+    return float((9.81 / -moved.movements[0, 1, 1]) ** 0.5 * 30 / pi)
+
+
 DOWN = {2: (0.0, -100.0, 0.0, 0.0, 0.0, 0.0)}
 ALONG = {2: (100.0, 0.0, 0.0, 0.0, 0.0, 0.0)}
 
@@ -79,6 +91,14 @@ CHECKS = [
         "base moment, kip in", lambda: abs(logan().reactions[0, 0, 5]), 1810.0745, 1e-3, LOGAN, "opened"
     ),
     Published("base thrust, kip", lambda: abs(logan().reactions[0, 0, 0]), 11.6877, 5e-5, LOGAN, "opened"),
+    Published(
+        "whirling speed of a shaft in long bearings, rpm",
+        whirling_of_a_shaft_in_long_bearings,
+        762.33,
+        1.5,
+        "Sarkar, Theory of Machines, ex. 11-13",
+        "opened: notebook of the textbook companion project, printed output",
+    ),
     Published(
         "portal on fixed bases, base moment, N mm",
         lambda: abs(portal(CLAMPED, DOWN).reactions[0, 0, 5]),
@@ -125,7 +145,7 @@ def test_rivals_a_reel_with_rigid_plates_and_posts_that_are_guided() -> None:
     """
     sizes = {"plate_spacing": 0.038, "plate_radius": 0.031, "pillar_diameter": 0.004, "pillar_circle": 0.027}
     lean = frame.spool_axis_tilt(0.019, 0.0, plate_thickness=0.1, pillars=4, youngs_modulus=97e9, **sizes)
-    moment = 3.141592653589793 * 0.004**4 / 64
+    moment = pi * 0.004**4 / 64
     both_ends = 4 * 12 * 97e9 * moment / (0.038 / 4) ** 3
     assert lean.tilt == pytest.approx(0.0, abs=1e-12)  # in the middle both plates move alike
     assert 1 / both_ends < lean.give < 4 / both_ends

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 from scipy.optimize import brentq
 
-from spoolwright.mechanics import gears
+from spoolwright.mechanics import gears, mesh
 from tests.reference.published import Published, each
 
 INCH, POUND = 0.0254, 4.4482216152605
@@ -40,6 +40,14 @@ def endurance_behind(factor: float) -> float:
 
 
 CHECKS = [
+    Published(
+        "separating force at 5 hp and 1725 rpm, 20 teeth, 8 to the inch, lbf",
+        lambda: mesh.separating_force(63000 * 5 / 1725 / 1.25),
+        53.17,
+        0.005,
+        "Wentzell, Machine Design, ex. 12.1",
+        OPENED,
+    ),
     Published(
         "load-stress factor at 50,000 psi", lambda: load_stress_factor(50e3), 41, 0.6, MATERIALS, "opened"
     ),

@@ -74,7 +74,16 @@ def wound_pipe() -> float:
     return float(np.linalg.solve(ours, [pressure * bore, 0.3 * along - before - wound / 2])[1])
 
 
+def bore_growth() -> float:
+    """Hooke's law at the bore of a closed cylinder, mm: around, less what radius and length squeeze."""
+    a, b, pressure, modulus, nu = 0.1, 0.4, 150e6, 72e9, 0.33
+    around = plates.ring_stress(a, a, b, inner_pressure=pressure)
+    along = pressure * a**2 / (b**2 - a**2)
+    return float(a / modulus * (around - nu * (along - pressure)) * 1e3)
+
+
 CHECKS = [
+    Published("growth of a bore, mm", bore_growth, 0.3, 0.005, f"{BORESI}, ex. 11.2", OPENED),
     Published(
         "hoop stress at the bore, MPa",
         lambda: plates.ring_stress(0.010, 0.010, 0.050, inner_pressure=300e6) / 1e6,

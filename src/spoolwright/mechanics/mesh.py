@@ -1,6 +1,8 @@
-"""How the load lies on meshed teeth: how many pairs share it, and how evenly along the face."""
+"""How the load lies on meshed teeth: how many pairs share it, how evenly along the face, what parts them."""
 
 from __future__ import annotations
+
+from math import pi, radians
 
 import numpy as np
 
@@ -10,6 +12,45 @@ from spoolwright.mechanics.arguments import Number
 STEEL_MODULUS = 206e9
 STEEL_MESH_STIFFNESS = 20e9
 """Stiffness of the teeth of two steel gears for each metre of face [N/m^2]: 20 N a mm and micrometre."""
+STANDARD_PRESSURE_ANGLE = radians(20)
+
+
+def separating_force(tangential_force: Number, pressure_angle: Number = STANDARD_PRESSURE_ANGLE) -> Number:
+    """Force that pushes two meshed gears apart, onto the bearings of both.
+
+    Parameters
+    ----------
+    tangential_force : Number
+        Force at the pitch circle [N], zero or more.
+    pressure_angle : Number
+        Pressure angle [rad], above zero, at most 45 degrees.
+
+    Returns
+    -------
+    Number
+        Force along the line of the two axes [N], broadcast shape of the inputs.
+
+    Raises
+    ------
+    ValueError
+        A value outside its range.
+
+    Notes
+    -----
+    Ft tan(alpha), spur gears; a helix adds a push along the axis and a little to this.
+
+    Source
+    ------
+    Wentzell, Machine Design, ch. 12 (worked example opened).
+
+    Examples
+    --------
+    >>> round(separating_force(100.0), 1)
+    36.4
+    """
+    arguments.not_negative(tangential_force=tangential_force)
+    arguments.above_up_to(0.0, pi / 4, pressure_angle=pressure_angle)
+    return arguments.plain(tangential_force * np.tan(pressure_angle))
 
 
 def sharing_factor(contact_ratio: Number) -> Number:

@@ -15,6 +15,11 @@ def test_one_pair_alone_bears_all_of_it() -> None:
     assert np.all(np.diff(mesh.sharing_factor(np.linspace(1, 2.5, 9))) < 0)
 
 
+def test_steeper_flanks_push_apart_harder() -> None:
+    assert mesh.separating_force(0.0) == 0.0
+    assert np.all(np.diff(mesh.separating_force(100.0, np.radians([14.5, 20, 25]))) > 0)
+
+
 def test_wheels_that_lie_parallel_load_the_face_evenly() -> None:
     assert mesh.face_load_factor(0.0, 100.0, 4e-3, *BRASS) == 1.0
 
@@ -58,6 +63,8 @@ def test_it_is_a_row_of_springs_that_push_and_cannot_pull() -> None:
 @pytest.mark.parametrize(
     ("call", "named"),
     [
+        (lambda: mesh.separating_force(-1.0), "tangential_force must be zero or more"),
+        (lambda: mesh.separating_force(1.0, 20.0), "pressure_angle must be above 0 and at most 0.785398"),
         (lambda: mesh.sharing_factor(0.9), "contact_ratio must be between 1 and 2.5"),
         (lambda: mesh.face_load_factor(-1.0, 1.0, 4e-3, *BRASS), "misalignment must be zero or more"),
         (lambda: mesh.face_load_factor(1.0, 0.0, 4e-3, *BRASS), "tangential_force must be above zero"),
