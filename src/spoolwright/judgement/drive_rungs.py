@@ -16,15 +16,23 @@ from spoolwright.judgement.loads import (
 )
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.rung import Limit
+from spoolwright.mechanics import anti_reverse, handle, threads
 from spoolwright.sheets.materials import structural_material
 from spoolwright.sheets.sheet_tables import AntiReverse
 
-CLUTCH_SLEEVE = (3e-3, 4e-3, 6e-3, 8e-3, 10e-3, 12e-3, 14e-3, 16e-3, 20e-3)
-CLUTCH_TORQUE = (0.18, 0.34, 1.76, 3.15, 5.3, 12.2, 17.3, 20.5, 28.5)
-"""Torque that drawn-cup roller clutches of a general catalogue are rated for [N m], by the sleeve [m]."""
+FEWEST_ROLLERS, MOST_ROLLERS = 6, 8
+ROLLER = (1.5e-3, 2.0e-3)
+ROLLER_LENGTH = (5e-3, 8e-3)
+"""Rollers of a clutch, their diameter and, where the sheet does not say it, length [m]: judgement priors."""
 
-CLUTCH_OVER = (1.5, 3.0)
-"""By how much a roller clutch outlasts its rating before its sleeve is marked: judgement prior."""
+ROLLER_PRESSURE = (2.5e9, 4.0e9)
+"""Peak pressure that hard rollers and sleeve bear [Pa], as mechanics.anti_reverse says."""
+
+BEARS_AT = 0.7
+"""Where on its height a ratchet tooth is pushed: judgement prior."""
+
+TORSION_PLASTIC = 4 / 3
+"""How much more than at first yield a round shaft in torsion carries before all of it yields."""
 
 ON_THE_ROTOR = ("fixed spool", "fly")
 """Kinds whose anti-reverse holds what the line pulls at once, not through the gears."""
@@ -46,17 +54,18 @@ def drive_rungs(loads: Loads) -> list[Limit]:
 
     Notes
     -----
-    Torque about the drive shaft = pull r ratio, nothing lost. Dog: a ratchet tooth shears or bends off at
-    its root, whichever comes first, one dog or all of them in touch. Roller clutch: catalogue rating by
-    sleeve, 1.5 to 3 times. Where both are there, the stronger holds. Drive shaft: yields through in
-    torsion, pi d^3 tau / 12, less what flats take off. Star thread: strips on half of its turns' surface;
-    the clamp that goes with a pull comes from the drag. Handle: only while one winds against the pull; its
-    arm yields through at the boss. Left out: keys, pins and bearings of the drive shaft.
+    Torque about the drive shaft = pull r ratio, nothing lost. Dog: a ratchet tooth yields at its root in
+    shear or through in bending, whichever comes first, one dog or all of them in touch. Roller clutch: its
+    rollers mark the sleeve. Where both are there, the stronger holds. Drive shaft: yields through in
+    torsion, at 4/3 of first yield, less what flats take off. Thread of star or knob: strips; the clamp that
+    goes with a pull comes from the drag. Handle: only while one winds against the pull; its arm yields
+    through at the boss. On fixed-spool and fly reels the anti-reverse feels the pull without the gears.
+    Left out: keys, pins and bearings of the drive shaft, ears of the discs.
 
     Source
     ------
-    Strength of materials (Shigley, ch. 3 and 8, from memory); roller clutches: a general catalogue of
-    drawn-cup clutches (from memory); sizes that the sheet does not state are judgement priors.
+    mechanics.anti_reverse, mechanics.handle, mechanics.threads; sizes that the sheet does not state are
+    judgement priors.
 
     Examples
     --------
@@ -87,8 +96,8 @@ def _anti_reverse(loads: Loads) -> Limit | None:
             "anti-reverse (roller clutch)",
             "the rollers slip or mark their sleeve, and the handle runs backwards",
             clutch / _stop_torque(loads),
-            "torque of a drawn-cup roller clutch of that sleeve, general catalogue (from memory)",
-            "1.5 to 3 times its rating: judgement prior",
+            "6 to 8 rollers pressed on their sleeve until they mark it (Hertz; clutch books, from memory)",
+            "rollers, and 2.5 to 4 GPa that hard steel bears: judgement prior",
         )
     metal = _ratchet_material(loads, held)
     behind = "; the roller clutch gives before and leaves it to the dog" if clutch is not None else ""
@@ -131,18 +140,23 @@ def _dog_torque(loads: Loads, held: AntiReverse) -> Sample:
     )
     height = loads.stated_or_guessed("ratchet tooth height", held.tooth_height, 1.0e-3, 1.6e-3)
     yields = loads.yields_at("ratchet", _ratchet_material(loads, held))
-    shear = SHEAR_YIELD * yields * root * width
-    bend = yields * width * root**2 / 4 / (0.7 * height)
     at_once = loads.between("dogs in touch", 1.0, float(held.dogs))
-    return np.asarray(np.minimum(shear, bend) * at_once * (radius - height / 2))
+    each = anti_reverse.ratchet_stress(1.0, radius - height / 2, BEARS_AT * height, root, width, at_once)
+    return np.minimum(SHEAR_YIELD * yields / each["shear"], RECTANGLE_PLASTIC * yields / each["bending"])
 
 
 def _clutch_torque(loads: Loads, held: AntiReverse) -> Sample:
     gear = loads.sheet.handle.shaft_diameter if loads.sheet.handle else None
     over = gear or (loads.sheet.drag.thread.pitch_diameter if loads.sheet.drag else 6e-3)
     sleeve = loads.stated_or_guessed("clutch sleeve", held.sleeve_diameter, over + 2e-3, over + 4e-3)
-    rated = np.interp(sleeve, CLUTCH_SLEEVE, CLUTCH_TORQUE)
-    return np.asarray(rated * loads.between("clutch over its rating", *CLUTCH_OVER))
+    held_by = anti_reverse.roller_clutch_torque(
+        FEWEST_ROLLERS,
+        loads.between("rollers", *ROLLER),
+        loads.stated_or_guessed("roller length", held.roller_length, *ROLLER_LENGTH),
+        sleeve / 2,
+        loads.between("rollers press", *ROLLER_PRESSURE),
+    )
+    return np.asarray(held_by * loads.between("more rollers", 1.0, MOST_ROLLERS / FEWEST_ROLLERS))
 
 
 def _drive_shaft(loads: Loads) -> Limit | None:
@@ -154,7 +168,8 @@ def _drive_shaft(loads: Loads) -> Limit | None:
     diameter = loads.stated_or_guessed("drive shaft", stated, thread, 1.25 * thread)
     metal = part_material(sheet, "drive shaft", "stainless steel")
     flats = loads.between("drive shaft flats", 0.7, 0.9)
-    torque = flats * pi * diameter**3 / 12 * SHEAR_YIELD * loads.yields_at("drive shaft", metal)
+    each = handle.shaft_stress(0.0, 1.0, diameter)
+    torque = flats * TORSION_PLASTIC * loads.yields_at("drive shaft", metal) / each
     how = "its size from the sheet" if stated else "its size guessed from the star's thread, judgement prior"
     return Limit(
         "drive shaft",
@@ -175,13 +190,14 @@ def _star_thread(loads: Loads) -> Limit | None:
     metal = part_material(loads.sheet, "star", "brass") if drag.control == "star" else "brass"
     nut = "brass" if metal == "aluminium alloy" else metal
     turns = loads.between("star thread: turns in touch", 0.5, 0.9) * drag.thread.pitch_diameter
-    strips = SHEAR_YIELD * loads.yields_at("star nut", nut) * pi * drag.thread.pitch_diameter * 0.5 * turns
+    crest = drag.thread.pitch_diameter + 0.65 * drag.thread.pitch
+    strips = threads.strip_force(crest, turns, SHEAR_YIELD * loads.yields_at("star nut", nut))
     return Limit(
         "star thread",
         f"thread of the {drag.control}",
         f"the {drag.control}'s nut strips its thread on the shaft",
         strips * for_each,
-        "thread stripped in shear on half of its surface, the clamp taken from the drag",
+        "nut's thread stripped in shear, the clamp taken from the drag",
         f"{material_words(nut, structural_material(nut).yield_strength)}; 0.5 to 0.9 diameters of thread in "
         "touch: judgement prior",
     )
@@ -194,7 +210,8 @@ def _handle(loads: Loads) -> Limit | None:
     metal = held.material or part_material(loads.sheet, "handle arm", "aluminium alloy")
     wide = loads.stated_or_guessed("handle arm width", held.section_width, 8e-3, 13e-3)
     thick = loads.stated_or_guessed("handle arm thickness", held.section_thickness, 2.5e-3, 4e-3)
-    moment = RECTANGLE_PLASTIC * loads.yields_at("handle", metal) * thick * wide**2 / 6
+    each = handle.arm_stress(1 / held.arm_length, held.arm_length, wide, thick)
+    moment = RECTANGLE_PLASTIC * loads.yields_at("handle", metal) / each
     lost = loads.between("lost between spool and handle", 0.75, 0.95)
     stated = held.section_width and held.section_thickness
     how = "its section from the sheet" if stated else "its section in part a judgement prior"

@@ -11,16 +11,10 @@ import numpy as np
 
 from spoolwright.judgement.loads import Loads
 from spoolwright.judgement.monte_carlo import Sample
-from spoolwright.mechanics import beams
+from spoolwright.mechanics import beams, mesh
 from spoolwright.mechanics.frame import Lean, spool_axis_tilt
 from spoolwright.sheets.materials import structural_material
 from spoolwright.sheets.reel_sheet import ReelSheet
-
-MESH_STIFFNESS = 14e9
-"""Stiffness of a pair of steel teeth for each metre of face [Pa]: 14 N/(mm um), ISO 6336-1 (from memory)."""
-
-STEEL = 206e9
-"""Young's modulus at which that holds [Pa]."""
 
 REAL_PLATES = (0.7, 1.6)
 """What ports, thin places and ribs of a real plate do to the lean reckoned, as mechanics.frame says."""
@@ -189,15 +183,13 @@ def edge_load(loads: Loads, tangential: float) -> Sample:
 
     Notes
     -----
-    F_b = lean b against the give of the teeth: K = 1 + x for x = F_b c b / (2 Ft) up to 1, 2 sqrt(x) beyond,
-    c the stiffness of the mesh, scaled to the metals. Lean and force both go with the pull, so K does not.
-    The frame's lean and, where the pinion rides on it, the shaft's slope count as if both leant the same
-    way; of it a fifth to four fifths lies the way the teeth press and is not worn in. A frame of one piece
-    counts as stiff.
+    Lean and force both go with the pull, so the factor does not. The frame's lean and, where the pinion
+    rides on it, the shaft's slope count as if both leant the same way; of it a fifth to four fifths lies the
+    way the teeth press and is not worn in. A frame of one piece counts as stiff.
 
     Source
     ------
-    ISO 6336-1, face load factor K_H-beta by method C (from memory).
+    mechanics.mesh, mechanics.frame, mechanics.beams.
 
     Examples
     --------
@@ -209,12 +201,10 @@ def edge_load(loads: Loads, tangential: float) -> Sample:
         return np.ones(loads.samples)
     metals = (gears.main_material, gears.pinion_material)
     main, pinion = (structural_material(metal).youngs_modulus.middle for metal in metals)
-    stiff = MESH_STIFFNESS * 2 * main * pinion / (main + pinion) / STEEL
     frame = float(solved(sizes).mesh) if sizes else 0.0
     own = any("pinion" in bearing.place.lower() for bearing in loads.sheet.bearings)
     apart = frame * loads.between("plates as they are", *REAL_PLATES) + (
         0.0 if own else shaft_slope(loads.sheet)
     )
     apart = apart * loads.between("lean that the teeth feel", *LEFT_OF_IT)
-    share = apart * gears.face_width**2 * stiff / (2 * tangential)
-    return np.asarray(np.where(share <= 1, 1 + share, 2 * np.sqrt(share)))
+    return np.asarray(mesh.face_load_factor(apart, tangential, gears.face_width, main, pinion))

@@ -9,11 +9,12 @@ import numpy as np
 from spoolwright.judgement.frame_lean import REAL_PLATES, frame_sizes, shaft_slope, solved
 from spoolwright.judgement.loads import SHEAR_YIELD, Loads, material_words
 from spoolwright.judgement.rung import Limit
+from spoolwright.mechanics import threads
 from spoolwright.sheets.materials import structural_material
 from spoolwright.sheets.sheet_tables import Screw
 
-STRESS_AREA = {2.0: 2.07, 2.5: 3.39, 3.0: 5.03, 3.5: 6.78, 4.0: 8.78, 5.0: 14.2, 6.0: 20.1, 8.0: 36.6}
-"""Tensile stress area of coarse metric threads [mm2], by nominal size."""
+COARSE = {2.0: 0.4, 2.5: 0.45, 3.0: 0.5, 3.5: 0.6, 4.0: 0.7, 5.0: 0.8, 6.0: 1.0, 8.0: 1.25}
+"""Pitch of coarse metric threads by nominal size [mm], ISO 261 (from memory)."""
 
 GAP = (0.15e-3, 0.6e-3)
 """Gap between a flange and the plate beside it where the sheet does not tell it [m]: judgement prior."""
@@ -42,7 +43,7 @@ def frame_rungs(loads: Loads) -> list[Limit]:
 
     Source
     ------
-    judgement.frame_lean (mechanics.frame, mechanics.beams); statics; stress areas of ISO 898-1 (from memory).
+    judgement.frame_lean (mechanics.frame, mechanics.beams); statics; mechanics.threads for stress areas.
 
     Examples
     --------
@@ -105,6 +106,9 @@ def _rim(loads: Loads) -> Limit | None:
 
 
 def _stress_area(screw: Screw) -> float | None:
-    found = re.match(r"M ?([0-9.]+)", screw.thread)
-    area = STRESS_AREA.get(float(found[1])) if found else None
-    return area * 1e-6 if area else None
+    found = re.match(r"M ?([0-9.]+)(?: ?[x×] ?([0-9.]+))?", screw.thread)
+    if found is None:
+        return None
+    size = float(found[1])
+    pitch = float(found[2]) if found[2] else COARSE.get(size)
+    return float(threads.stress_area(size * 1e-3, pitch * 1e-3)) if pitch else None

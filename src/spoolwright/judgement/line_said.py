@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from math import pi
 
 from spoolwright import quantities
+from spoolwright.mechanics.line import break_load
 from spoolwright.sheets.lines import LineMaterial, line_material, line_names
 from spoolwright.sheets.sourced import Sourced
 
@@ -83,12 +83,12 @@ def read_line(text: str) -> SaidLine:
     if not 0.05e-3 <= diameter <= 3e-3:
         raise quantities.NotAQuantity(text, "has a diameter that no line has", "0.05 mm to 3 mm")
     material = line_material(name)
-    area = pi * diameter**2 / 4
     held = material.strength
+    low, high = (float(break_load(end, diameter)) for end in (held.low, held.high))
     if found[2].strip():
         stated = quantities.read(found[2].strip(), "force")
         return SaidLine(material, diameter, Sourced(0.95 * stated, 1.05 * stated, "as stated", "as stated"))
-    return SaidLine(material, diameter, Sourced(held.low * area, held.high * area, held.source, held.how))
+    return SaidLine(material, diameter, Sourced(low, high, held.source, held.how))
 
 
 def _material(text: str) -> tuple[str | None, str]:

@@ -118,7 +118,8 @@ def _moment(shaft: Shaft, gap: float, push: Sample) -> Sample:
     at = np.unique([*free, gap / 2, gap, shaft.span - gap])
 
     def stress(place: float) -> Sample:
-        return beams.stepped_shaft(1.0, place, lengths, diameters, 1e11, [0.0, shaft.span], at).bending_stress
+        bent = beams.stepped_shaft(1.0, place, lengths, diameters, STIFF, [0.0, shaft.span], at)
+        return np.asarray(bent.bending_stress)
 
     line = np.maximum(stress(gap), stress(shaft.span - gap))
     both = line[:, np.newaxis] + stress(gap / 2)[:, np.newaxis] * push
