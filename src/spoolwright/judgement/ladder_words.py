@@ -166,8 +166,8 @@ def _of_line(ladder: Ladder, system: str) -> list[str]:
     if one is not None:
         low, high = one.over.low, one.over.high
         found.append(
-            f"Of what hangs on the line the {one.name} gives first, at {_span(one, system)}: "
-            f"{one.over.middle:.2f} times the drag so set ({low:.2f} to {high:.2f})."
+            f"First of what hangs on the line: the {one.name}, at {_span(one, system)}. "
+            f"That is {one.over.middle:.2f} times the drag so set ({low:.2f} to {high:.2f})."
         )
     if any(held.part in WOUND and held.over.low < 1.0 for held in ladder.rungs):
         found.append(
