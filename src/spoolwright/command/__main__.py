@@ -45,6 +45,12 @@ def _drag() -> Verb:
     return drag
 
 
+def _ladder() -> Verb:
+    from spoolwright.command import ladder
+
+    return ladder
+
+
 def _pull() -> Verb:
     from spoolwright.command import pull
 
@@ -57,13 +63,35 @@ def _spin() -> Verb:
     return spin
 
 
+def _wear() -> Verb:
+    from spoolwright.command import wear
+
+    return wear
+
+
+def _cast() -> Verb:
+    from spoolwright.command import cast
+
+    return cast
+
+
+def _sweep() -> Verb:
+    from spoolwright.command import sweep
+
+    return sweep
+
+
 VERBS: dict[str, Callable[[], Verb]] = {
     "serve": _serve,
     "demo": _demo,
     "sheet": _sheet,
     "drag": _drag,
+    "ladder": _ladder,
     "pull": _pull,
     "spin": _spin,
+    "cast": _cast,
+    "sweep": _sweep,
+    "wear": _wear,
 }
 
 
@@ -87,12 +115,13 @@ def build_parser(wanted: Sequence[str]) -> argparse.ArgumentParser:
 def refusals() -> tuple[type[Exception], ...]:
     """What the person at the keyboard can put right: everything else is our own mistake and shows as one."""
     from spoolwright.bench.unreadable import Unreadable
+    from spoolwright.judgement.no_cluster import NoCluster
     from spoolwright.quantities import NotAQuantity
     from spoolwright.sheets.reel_sheet import SheetFault
     from spoolwright.shop.acts.refused import Refused
 
     files = (FileNotFoundError, IsADirectoryError, NotADirectoryError, PermissionError)
-    return (NotAQuantity, SheetFault, Unreadable, Refused, *files)
+    return (NotAQuantity, SheetFault, Unreadable, Refused, NoCluster, *files)
 
 
 def in_words(fault: Exception) -> str:

@@ -204,9 +204,7 @@ def spool_bearings(sheet: ReelSheet) -> tuple[Bearing, ...]:
     return tuple(bearing for bearing in sheet.bearings if "spool" in bearing.place.lower())
 
 
-def bearing_torque(
-    sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], speed: Sample
-) -> Sample:
+def bearing_torque(sheet: ReelSheet, state: ReelState, draws: Mapping[str, Sample], speed: Sample) -> Sample:
     """Torque of the spool's bearings, their condition counted in.
 
     Parameters
