@@ -96,8 +96,8 @@ def _in_words(sheet: ReelSheet, ladder: Ladder, system: str) -> list[str]:
 
 
 _LEAVES_OUT = (
-    "Not reckoned: shock, worn or cracked parts, corrosion, the rod and its seat. A limit is a reckoned band, "
-    "not a measurement."
+    "Not reckoned: shock, worn or cracked parts, corrosion, the rod and its seat. A limit is a reckoned "
+    "band, not a measurement."
 )
 _CAUTION = (
     "Line under load whips back: pull in a straight line, eyes covered, nobody in line with it, and never up "
