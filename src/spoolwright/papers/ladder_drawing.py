@@ -285,7 +285,7 @@ class _Drawing:
         row = next((row for row in self.rows if weakest and row.rung.part == weakest.part), None)
         if weakest is None or row is None:
             return ""
-        a, b, y = self.x(self.drag.limit.middle), self.x(weakest.limit.middle), row.level + SPAN / 2 + 5
+        a, b, y = self.x(self.drag.limit.middle), self.x(weakest.limit.middle), row.level + SPAN / 2 + 9
         if abs(b - a) < 4:
             return ""
         heads = "".join(_head(x, y, way) for x, way in ((a, 1 if b > a else -1), (b, -1 if b > a else 1)))
@@ -293,7 +293,7 @@ class _Drawing:
         if not self.board.beside:
             return line
         words = f"{_times(weakest)} the drag"
-        return line + lettering((max(a, b) + 8, y + 8), words, 12.5, kind="tag")
+        return line + lettering((max(a, b) + 8, y + 4.5), words, 12.5, kind="tag")
 
     def _setting(self) -> str:
         if self.setting is None:

@@ -19,7 +19,13 @@ TENSION = {"low": 0.5, "high": 50.0, "start": 6.0}
 class CarriesForm(SliderForm):
     """Everything has an answer: today, a full spool, the drag hard on, no line reckoned."""
 
-    state = forms.ChoiceField(label="The ladder as it is", widget=forms.RadioSelect)
+    state = forms.ChoiceField(
+        label="Which ladder",
+        widget=forms.RadioSelect,
+        error_messages={
+            "invalid_choice": "Nothing of this reel is called “%(value)s”. Accepted: the ways above."
+        },
+    )
     line = LineField()
     fill = SliderField(
         "ratio", low=LEAST_FILL, high=1.0, step=0.05, start=1.0, units=PERCENT, label="Line on the spool"
@@ -36,6 +42,7 @@ class CarriesForm(SliderForm):
         if subject.sheet.drag is not None:
             self.fields["turns"] = way_field(subject)
             self.fields["turns"].ask_in(subject.system)
+            self.order_fields(["state", "line", "fill", "turns", "tension"])
 
     @property
     def turns(self) -> float | None:

@@ -23,7 +23,7 @@ from django import forms
 from django.forms.boundfield import BoundField
 
 from spoolwright import quantities
-from spoolwright.pages.words.asked import QuantityField, QuantityInput
+from spoolwright.pages.words.asked import BARE_NUMBER, QuantityField, QuantityInput
 
 PERCENT = {"metric": "%", "imperial": "%"}
 SLACK = 1e-9
@@ -90,7 +90,8 @@ class SliderInput(QuantityInput):
         slid = moved(data, name)
         if slid is not None:
             return f"{slid} {self.track.unit}".strip()
-        return super().value_from_datadict(data, files, name)
+        text = super().value_from_datadict(data, files, name)
+        return f"{text} {self.track.unit}".strip() if BARE_NUMBER.fullmatch(text) else text
 
 
 def moved(data: Mapping[str, Any], name: str) -> str | None:

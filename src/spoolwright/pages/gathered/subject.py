@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Any
 from urllib.parse import urlencode
 
@@ -17,12 +17,12 @@ from spoolwright.judgement.works import all_works
 from spoolwright.pages import doors
 from spoolwright.pages.gathered.kept_readings import FrozenTaken, frozen, thawed
 from spoolwright.pages.words import shown
+from spoolwright.sheets import reel_sheet
 from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.shop.questions import by_number, readings, reel_sheets
-from spoolwright.shop.questions import passport as passports
-from spoolwright.shop.questions.blocks import Block
-from spoolwright.shop.questions.diary import Diary, diary
+from spoolwright.shop.questions.agreed import Agreed, agreed
+from spoolwright.shop.questions.blocks import Block, blocks_of
 
 Finder = Callable[[HttpRequest, Any], "Subject"]
 
@@ -85,7 +85,7 @@ class Subject:
 def of_sheet(request: HttpRequest, slug: str) -> Subject:
     """A sound reel as the version of its sheet that stands describes it."""
     version = doors.found(reel_sheets.version(slug), NO_SHEET)
-    sheet = reel_sheets.read(version)
+    sheet = read(version.toml)
     return Subject(
         door="sheet",
         key=slug,
@@ -104,14 +104,14 @@ def of_sheet(request: HttpRequest, slug: str) -> Subject:
 
 def of_reel(request: HttpRequest, number: int) -> Subject:
     """One reel as it is today: from its latest readings before any work, and the works done since."""
-    found = doors.found(passports.passport(number), NO_REEL)
-    sheet = sheet_of(found.reel)
-    taken, works, tag = today(found.visits)
+    reel = doors.found(by_number.reel(number), NO_REEL)
+    sheet = sheet_of(reel)
+    taken, works, tag = today(reel.visits.order_by("-arrived_at", "-pk"))
     known = tuple(work for work in works if may_be_done(work, sheet))
     return Subject(
         door="reel",
         key=number,
-        title=f"{found.reel.described} of {found.reel.customer.name}",
+        title=f"{reel.described} of {reel.customer.name}",
         margin="reel",
         rests_on=told_of(taken, tag, known),
         back=doors.way_to("passport:passport", number),
@@ -128,13 +128,13 @@ def of_visit(request: HttpRequest, tag: int) -> Subject:
     """One reel at the bench: as it came in, and as each option of the standing quote would leave it."""
     visit = doors.found(by_number.visit_tagged(tag), NO_VISIT)
     sheet = sheet_of(visit.reel)
-    held = doors.found(diary(visit.pk), NO_VISIT)
+    blocks = blocks_of([visit.pk])[visit.pk]
     taken = readings.taken_as_found(visit.pk)
-    first = State("today", AS_IT_CAME if works_done(held.blocks) else TODAY)
+    first = State("today", AS_IT_CAME if works_done(blocks) else TODAY)
     return Subject(
         door="visit",
         key=tag,
-        title=f"{visit.reel.described} of {held.customer.name}",
+        title=f"{visit.reel.described} of {visit.reel.customer.name}",
         margin=str(tag),
         rests_on=told_of(taken, tag, ()),
         back=doors.way_to("diary:diary", tag),
@@ -142,14 +142,20 @@ def of_visit(request: HttpRequest, tag: int) -> Subject:
         sheet=sheet,
         taken=frozen(taken),
         system=shown.system_of(request.user),
-        states=(first, *options(held, sheet)),
+        states=(first, *options(blocks, agreed(visit.pk), sheet)),
         **asked_of(request),
     )
 
 
 def sheet_of(reel: Any) -> ReelSheet:
     """The sheet that describes this reel, or the page that says that none does."""
-    return reel_sheets.read(doors.found(reel.sheet_version, NOT_DESCRIBED))
+    return read(doors.found(reel.sheet_version, NOT_DESCRIBED).toml)
+
+
+@lru_cache(maxsize=64)
+def read(text: str) -> ReelSheet:
+    """The sheet in a text that was read once already before it was written down."""
+    return reel_sheet.read(text)
 
 
 def asked_of(request: HttpRequest) -> dict[str, Any]:
@@ -176,13 +182,13 @@ def line_asked(text: str) -> str:
     return text[:LONGEST_LINE]
 
 
-def options(held: Diary, sheet: ReelSheet) -> list[State]:
+def options(blocks: Iterable[Block], held: Agreed, sheet: ReelSheet) -> list[State]:
     """Each option of the last quote that stands, on top of what was agreed before it was asked."""
-    quotes = held.of_kind("quote")
+    quotes = [block.part for block in blocks if block.kind == "quote" and not block.is_struck]
     if not quotes:
         return []
-    quote = quotes[-1].part
-    before = [a.option for a in held.agreed.answers if a.quote_id != quote.pk and quote.extends_id]
+    quote = quotes[-1]
+    before = [a.option for a in held.answers if a.quote_id != quote.pk and quote.extends_id]
     return [
         State(f"option-{option.position}", option.title, works_of([*before, option], sheet))
         for option in quote.options.all()
@@ -205,14 +211,18 @@ def works_done(blocks: Iterable[Block]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(row.key for work in done for row in work.done.all()))
 
 
-def today(visits: Sequence[Any]) -> tuple[dict[str, tuple[Taken, ...]], tuple[str, ...], int]:
-    """Readings of the latest visit that has any, the works done since they were taken, the visit's tag."""
+def today(visits: Iterable[Any]) -> tuple[dict[str, tuple[Taken, ...]], tuple[str, ...], int]:
+    """Readings of the latest visit that has any, the works done since they were taken, the visit's tag.
+
+    `visits` newest first.
+    """
     works: tuple[str, ...] = ()
-    for stay in reversed(visits):
-        works = tuple(dict.fromkeys((*works_done(stay.blocks), *works)))
-        taken = readings.taken_as_found(stay.visit.pk)
+    for visit in visits:
+        done = works_done(blocks_of([visit.pk])[visit.pk])
+        works = tuple(dict.fromkeys((*done, *works)))
+        taken = readings.taken_as_found(visit.pk)
         if taken:
-            return taken, works, stay.visit.tag
+            return taken, works, visit.tag
     return {}, works, 0
 
 

@@ -223,7 +223,8 @@ def _rules(rules: Sequence[Rule], place: Scale, level: Scale, encoding: Spec) ->
         else:
             at = place(rule.at)
             box, words = {"x": at, "y": foot, "y2": top}, house.at(at, top)
-            side, ends = {"align": "left", "dx": 4, "dy": 2, "baseline": "top"}, {"y2": {"field": "y2"}}
+            beside = {"align": "right", "dx": -4} if at > (left + right) / 2 else {"align": "left", "dx": 4}
+            side, ends = beside | {"dy": 2, "baseline": "top"}, {"y2": {"field": "y2"}}
         layers.append({"data": {"values": [box]}, "mark": mark, "encoding": encoding | ends})
         layers.append(house.words(rule.words, words, encoding, **side))
     return layers
