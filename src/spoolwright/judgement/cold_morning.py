@@ -45,6 +45,7 @@ class ColdMorning:
     at_bench: Predicted | None
     share_left: Predicted | None
     kappa: tuple[float, float]
+    index: float
     words: str
     notes: tuple[str, ...]
     why_not: str
@@ -118,8 +119,9 @@ def cold_morning(
         return _no_free_spool(sheet, morning)
     known = known or know(sheet, readings, samples=samples, seed=seed)
     state = after(known.state, sheet, chosen(tuple(works), sheet.reel.kind))
-    draws = then(known, state)
-    share = draw({"film": Rectangular(*FILM)}, samples=known.samples, seed=seed + 7)["film"]
+    draws = {name: values[:samples] for name, values in then(known, state).items()}
+    kept = len(draws["temperature"])
+    share = draw({"film": Rectangular(*FILM)}, samples=kept, seed=seed + 7)["film"]
     spun = {
         t: _spin(sheet, state, draws, share, t, known.start_speed) for t in {*temperatures, morning, ROOM}
     }
@@ -132,8 +134,8 @@ def cold_morning(
     film = _kappa(sheet, state, morning), _kappa(sheet, state, ROOM)
     words = _words(cold, bench, left, morning, system)
     return ColdMorning(
-        tuple(temperatures), low, middle, high, tuple(oil), morning, cold, bench, left, film, words,
-        _notes(sheet, state, film), "",
+        tuple(temperatures), low, middle, high, tuple(oil), morning, cold, bench, left, film, _index(state),
+        words, _notes(sheet, state, film), "",
     )  # fmt: skip
 
 
@@ -149,6 +151,11 @@ def _check(temperatures: Sequence[float]) -> None:
 def _viscosity(state: ReelState, temperature: float) -> float:
     oil = lubricants.lubricant(state.bearing_lubricant)
     return float(lubricant.viscosity_at(temperature, oil.viscosity_40.middle, oil.viscosity_100.middle))
+
+
+def _index(state: ReelState) -> float:
+    oil = lubricants.lubricant(state.bearing_lubricant)
+    return float(lubricant.viscosity_index(oil.viscosity_40.middle, oil.viscosity_100.middle))
 
 
 def _spin(
@@ -184,15 +191,18 @@ def _predicted(quantity: str, sample: Sample, dimension: str, temperature: float
 
 
 def _words(cold: Predicted, bench: Predicted, left: Predicted, morning: float, system: str) -> str:
-    at, usual = (quantities.show(t, "temperature", system) for t in (morning, ROOM))
+    at, usual = (quantities.show_stated(t, "temperature", system) for t in (morning, ROOM))
     times = [quantities.show(one.middle, "time", system) for one in (cold, bench)]
     span = f"{left.low:.0%} to {left.high:.0%}"
     return f"At {at} the spool spins about {times[0]}, at {usual} {times[1]}: {span} of it is left."
 
 
 def _notes(sheet: ReelSheet, state: ReelState, film: tuple[float, float]) -> tuple[str, ...]:
-    notes = [_film_words(film)]
     product = lubricants.lubricant(state.bearing_lubricant)
+    notes = [
+        _film_words(film),
+        f"{product.title.capitalize()}: viscosity index {_index(state):.0f}, {_MEANS}.",
+    ]
     if isinstance(product, lubricants.Grease):
         notes.append(_grease_words(sheet, product))
     if sheet.anti_reverse is not None and sheet.anti_reverse.roller_clutch:
@@ -201,6 +211,9 @@ def _notes(sheet: ReelSheet, state: ReelState, film: tuple[float, float]) -> tup
             "after 40 minutes in a freezer bag."
         )
     return tuple(notes)
+
+
+_MEANS = "the higher, the less cold thickens it"
 
 
 def _film_words(film: tuple[float, float]) -> str:
@@ -238,6 +251,6 @@ def _no_free_spool(sheet: ReelSheet, morning: float) -> ColdMorning:
         f"{kind} no spool runs free in a cast, so the cold takes nothing from its spin; its drag and its "
     )
     return ColdMorning(
-        (), (), (), (), (), morning, None, None, None, (0.0, 0.0), "", (),
+        (), (), (), (), (), morning, None, None, None, (0.0, 0.0), 0.0, "", (),
         why_not + "anti-reverse still feel it.",
     )  # fmt: skip

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from math import pi
 
 import numpy as np
@@ -58,7 +59,9 @@ def level_wind_faces(sheet: ReelSheet, use: Use, draws: Mapping[str, Sample]) ->
     load = _mean(side, draws["carriage"], wound, flown)
     pressed = np.asarray(level_wind.pawl_force(load, moved.lead, moved.diameter, draws["flank_friction"]))
     way = np.full_like(pressed, wound + flown)
-    faces = [_pawl(moved, use, draws, pressed, way), _worm(moved, use, draws, pressed, way)]
+    name = "pawl of the level wind" if sheet.level_wind is not None else "pawl that moves the spool"
+    pawl = replace(_pawl(moved, use, draws, pressed, way), part=name)
+    faces = [pawl, _worm(moved, use, draws, pressed, way)]
     if any("worm bush" in part.name for part in sheet.parts):
         faces.append(_bush(moved, use, draws, pressed, _turns(moved, use, radius)))
     return tuple(faces)

@@ -23,7 +23,7 @@ YEAR = 52.0
 """Weeks in a year of fishing every week."""
 FOREVER = 30 * YEAR
 """Beyond this no number is told: other things end the reel first."""
-POINTS = 53
+POINTS = 27
 USED = 0.7
 """Most of its limit that a part of an unknown reel may already have been worn: judgement prior."""
 

@@ -106,7 +106,9 @@ def _choose(value: float, dimension: str, system: str, unit: str | None) -> Unit
 
 
 def _in_unit(value: float, unit: Unit) -> Decimal:
-    return _decimal((Fraction(value) - unit.offset) / unit.factor)
+    # Beside an offset the float's own rounding would show: 273.15 K is 0 °C, not -2.27e-14 °C.
+    exact = Fraction(repr(float(value))) if unit.offset else Fraction(value)
+    return _decimal((exact - unit.offset) / unit.factor)
 
 
 def _spread_in_unit(uncertainty: float, unit: Unit) -> Decimal:

@@ -114,6 +114,9 @@ def test_an_end_of_a_promise_is_rounded_away_from_the_middle(
         ("1/2 in", "length", "imperial", "0.5 in"),
         ("0.12", "ratio", "metric", "0.12"),
         ("4", "ratio", "metric", "4"),
+        ("0 °C", "temperature", "metric", "0 °C"),
+        ("-5 °C", "temperature", "metric", "-5 °C"),
+        ("32 °F", "temperature", "imperial", "32 °F"),
     ],
 )
 def test_a_stated_value_is_shown_with_no_more_digits_than_it_takes(
