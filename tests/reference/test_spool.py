@@ -41,6 +41,92 @@ CHECKS = [
 ]
 
 
+CHECKS += [
+    Published(
+        "drum diameter after winding, mm",
+        lambda: 2 * spool.fill_radius(0.025, 20.0, 0.060, 6e-3, packing=pi / 4) * 1e3,
+        133.337,
+        0.001,
+        "school problem 8298: 20 m of rope 6 mm on a drum 50 mm by 60 mm, square order",
+        "opened: hackmath.net",
+    ),
+    Published(
+        "winch with rope of 7/8 in, feet",
+        lambda: 399 * winch(7 / 8) / winch(3 / 4),
+        287,
+        9,  # 3 %: a table of rounded layers
+        "winch maintenance manual, fig. 3: 399 ft of 3/4 in",
+        "opened: easymanua.ls",
+    ),
+    Published(
+        "winch with rope of 1 in, feet",
+        lambda: 399 * winch(1.0) / winch(3 / 4),
+        223,
+        7,
+        "winch maintenance manual, fig. 3: 399 ft of 3/4 in",
+        "opened: easymanua.ls",
+    ),
+    Published(
+        "rope for one turn of a drum 200 mm, m/s at 30 rpm",
+        lambda: spool.line_per_turn(0.1, 1.0) * 30 / 60,
+        0.31,
+        0.005,
+        "note on drums and rope",
+        "opened: firgelliauto.com",
+    ),
+    Published(
+        "line for one turn near an arbor of 1 in, inches",
+        lambda: spool.line_per_turn(0.5 * INCH, 1.0) / INCH,
+        3.14,
+        0.3,
+        "saltwater magazine on large arbors: little more than 3 in; almost 6.5 in for 2 in",
+        "opened: saltwatersportsman.com",
+    ),
+    Published(
+        "line for one turn near an arbor of 2 in, inches",
+        lambda: spool.line_per_turn(1.0 * INCH, 1.0) / INCH,
+        6.28,
+        0.3,
+        "saltwater magazine on large arbors",
+        "opened: saltwatersportsman.com",
+    ),
+    Published(
+        "pull at half the radius, over that at the full one",
+        lambda: spool.line_pull(1.0, 1.0, 0.01) / spool.line_pull(1.0, 1.0, 0.02),
+        2,
+        1e-12,
+        "magazine: drag is torque, the same whatever the radius",
+        "opened: sportfishingmag.com",
+    ),
+    Published(
+        "lever drag, rise of pull for 100 yd of 30 lb line, lb",
+        lambda: 14 * (0.050 / spool.radius_at_line_out(0.025, 0.050, yards_out()) - 1),
+        0.5,
+        0.15,
+        "magazine test 2011: 14 lb reel; the test gives no spool size, 50 by 50 mm was chosen to fit",
+        "opened: sportfishingmag.com; size assumed by the collection of references",
+    ),
+    Published(
+        "winch of 9500 lb at its fifth layer, lb",
+        lambda: 9500 * spool.line_pull(1.0, 1.0, 0.0366 + 4 * 9.2e-3) / spool.line_pull(1.0, 1.0, 0.0366),
+        5000,
+        500,
+        "4x4 magazine: 4500 to 5500 lb; drum 64 mm and rope 9.2 mm assumed",
+        "opened: pressreader.com; size assumed by the collection of references",
+    ),
+]
+
+
+def winch(inches: float) -> float:
+    """Rope on a drum, up to a constant."""
+    return float(spool.line_length(0.1, 0.2, 0.3, inches * INCH))
+
+
+def yards_out() -> float:
+    """100 yd as a share of a spool of 50 mm radius and width filled with 0.55 mm line at 0.8."""
+    return 91.44 / float(spool.line_length(0.025, 0.050, 0.050, 0.55e-3, packing=0.8))
+
+
 @each(CHECKS)
 def test_printed(check: Published) -> None:
     check.agrees()
@@ -90,3 +176,33 @@ def test_pull_falls_as_the_spool_fills_and_torque_is_the_same() -> None:
     pull = spool.line_pull(3.0, 5.3, radius)
     assert np.all(np.diff(pull) < 0)
     assert pull * radius * 5.3 == pytest.approx(np.full(20, 3.0), rel=1e-12)
+
+
+def test_half_of_the_line_out_does_not_double_the_pull() -> None:
+    """A page (opened: studentmobilelist.com) says it does; with an arbor of half the radius it is 1.26."""
+    radius = spool.radius_at_line_out(0.01, 0.02, 0.5)
+    assert spool.line_pull(1.0, 1.0, radius) / spool.line_pull(1.0, 1.0, 0.02) == pytest.approx(
+        1.26491, abs=1e-5
+    )
+
+
+def test_line_for_a_turn_has_pi_in_it() -> None:
+    """A reel explainer (opened: digit-fishing.com) multiplies 5 cm by 7 and says 35 cm; it is 110 cm."""
+    assert spool.line_per_turn(0.025, 7.0) == pytest.approx(1.10, abs=0.005)
+    assert spool.line_per_turn(0.025, 7.0) > 3 * 0.35
+
+
+@pytest.mark.parametrize(("packing", "printed"), [(pi / 4, 0.7854), (pi / (2 * 3**0.5), 0.9069)])
+def test_packings_of_square_and_nested_order(packing: float, printed: float) -> None:
+    """Square order 0.7854, nested 0.9069 (geometry, from memory): the same spool holds so much more."""
+    assert packing == pytest.approx(printed, abs=1e-4)
+    ratio = spool.line_length(0.01, 0.02, 0.03, 1e-3, packing) / spool.line_length(0.01, 0.02, 0.03, 1e-3)
+    assert ratio == pytest.approx(printed, abs=1e-4)
+
+
+def test_mixed_lines_keep_the_sum_of_length_and_square_of_diameter() -> None:
+    """sum L d^2 is the same whatever lies below (area balance of drums); two lines against one of both."""
+    two = spool.mixed_fill(0.011, 0.044, [200.0, 100.0], [0.3e-3, 0.4e-3], 0.7)
+    assert two[-1] == pytest.approx(  # type: ignore[index]
+        spool.fill_radius(0.011, 200.0 * (0.3 / 0.4) ** 2 + 100.0, 0.044, 0.4e-3, 0.7), rel=1e-12
+    )

@@ -43,6 +43,26 @@ CHECKS = [
 ]
 
 
+CHECKS += [
+    Published(
+        "drum hoop stress of the certification rule, MPa",
+        lambda: winding.pressure_band(100.0, 0.5e-3, 0.5e-3, HUB, PACK)["low"] * HUB / 1.5e-3 / 1e6,
+        233.33,
+        0.01,
+        "DNV Standard for Certification 2.22 (DNVGL-ST-0378), winch drums: C S / (P t), C = 1.75",
+        "from memory; a paper that cites its C coefficient was opened: de.scribd.com/document/246478006",
+    ),
+    Published(
+        "no relaxation, as effective layers",
+        lambda: winding.pressure_band(*LAY, HUB, PACK)["high"] / (10.0 / (0.25e-3 * HUB)),
+        16.2,
+        0.05,
+        "collection of references, mechanics: s0 ln(b/a) over S / (P R)",
+        "thin-ring statics, worked out by the collection",
+    ),
+]
+
+
 @each(CHECKS)
 def test_printed(check: Published) -> None:
     check.agrees()
@@ -116,3 +136,30 @@ def test_the_flange_rule_is_the_integral_of_a_falling_pressure() -> None:
     peak = 7e6 / 3
     integral = quad(lambda r: 2 * pi * r * peak * (PACK - r) / (PACK - HUB), HUB, PACK)[0]
     assert winding.flange_force(7e6, HUB, PACK) == pytest.approx(integral, rel=1e-12)
+
+
+def test_the_band_holds_every_published_model_of_a_soft_pack() -> None:
+    """Linear orthotropic winding from 20 (soft) up to no relaxation lies in it; a solid on a core above.
+
+    Table of the collection of references, last section: 7.0 < 13.3, 27.5, 49.4 < 64.9 < 77.7 MPa.
+    """
+    band = winding.pressure_band(*LAY, HUB, PACK)
+    for anisotropy, printed in ((20.0, 13.3), (10.0, 27.5), (5.0, 49.4)):
+        found = winding.hub_pressure(*LAY, HUB, PACK, anisotropy)
+        assert found / 1e6 == pytest.approx(printed, abs=0.06)
+        assert band["low"] < found < band["high"]
+    assert winding.hub_pressure(*LAY, HUB, PACK, 1.0) > band["high"]
+
+
+def test_rivals_no_relaxation_summed_layer_by_layer() -> None:
+    """p = sum of S / (P R_i) over 20 layers (thin-ring statics)."""
+    radii = HUB + 0.25e-3 * (np.arange(20) + 0.5)
+    summed = float(np.sum(10.0 / (0.25e-3 * radii)))
+    assert winding.pressure_band(*LAY, HUB, PACK)["high"] == pytest.approx(summed, rel=2e-3)
+
+
+def test_one_layer_is_exact_at_both_ends_of_the_band() -> None:
+    """S / (P R) for one layer (thin ring; C = 1 in the rule)."""
+    band = winding.pressure_band(10.0, 0.25e-3, 1e-5, HUB, HUB + 1e-5)
+    for end in ("low", "high"):
+        assert band[end] == pytest.approx(10.0 / (0.25e-3 * HUB), rel=1e-3)  # type: ignore[literal-required]

@@ -7,7 +7,7 @@ import warnings
 import numpy as np
 import pytest
 
-from spoolwright.mechanics import lubricant
+from spoolwright.mechanics import lubricant, rolling
 
 
 @pytest.mark.parametrize(("forty", "hundred"), [(1.5, 0.6), (5.0, 1.7), (32.0, 5.4), (460.0, 30.0)])
@@ -66,3 +66,22 @@ def test_a_temperature_far_outside_the_curve_is_refused_without_a_warning(kelvin
         warnings.simplefilter("error")
         with pytest.raises(ValueError, match="temperature must keep the oil between"):
             lubricant.viscosity_at(kelvin, 32e-6, 5.4e-6)
+
+
+def test_kappa_is_the_viscosity_over_the_one_that_is_needed() -> None:
+    needed = rolling.reference_viscosity(5000.0, 7e-3)
+    thick = lubricant.viscosity_at(300.0, 32e-6, 5.4e-6)
+    assert lubricant.kappa(300.0, 32e-6, 5.4e-6, 5000.0, 7e-3) == pytest.approx(thick / needed)
+    assert lubricant.kappa(280.0, 32e-6, 5.4e-6, 5000.0, 7e-3) > lubricant.kappa(
+        300.0, 32e-6, 5.4e-6, 5000.0, 7e-3
+    )
+
+
+def test_stiffer_grease_holds_more_and_none_holds_nothing() -> None:
+    stiff, soft = (lubricant.grease_yield_stress(p) for p in (26.5e-3, 38.5e-3))
+    assert stiff > 2 * soft
+    assert lubricant.grease_hold(stiff, 3.5e-3, 4e-3, 0.0) == 0.0
+    with pytest.raises(ValueError, match="penetration must be between"):
+        lubricant.grease_yield_stress(0.1)
+    with pytest.raises(ValueError, match="share must be between"):
+        lubricant.grease_hold(stiff, 3.5e-3, 4e-3, 1.2)

@@ -51,3 +51,21 @@ def test_panels_of_one_call_serve_every_element() -> None:
 def test_bad_values_are_refused_by_name(call: object, named: str) -> None:
     with pytest.raises(ValueError, match=named):
         call()  # type: ignore[operator]
+
+
+def test_the_band_closes_where_the_pack_has_been_measured() -> None:
+    band = winding.pressure_band(*LAY, 0.010, 0.015, 7.0)
+    assert band["low"] == band["high"] == winding.hub_pressure(*LAY, 0.010, 0.015, 7.0)
+
+
+def test_the_band_is_never_upside_down() -> None:
+    pack = np.linspace(0.010, 0.020, 300)
+    band = winding.pressure_band(*LAY, 0.010, pack)
+    assert np.all(np.asarray(band["low"]) <= np.asarray(band["high"]))
+    assert np.all(np.diff(band["low"]) >= 0)
+    assert band["low"][0] == band["high"][0] == 0.0  # type: ignore[index]
+
+
+def test_a_pack_below_its_arbor_has_no_band() -> None:
+    with pytest.raises(ValueError, match="pack_radius must be hub_radius or more"):
+        winding.pressure_band(*LAY, 0.010, 0.009)
