@@ -11,7 +11,7 @@ from spoolwright.judgement.narrowing import know
 from spoolwright.sheets import reel_sheet
 from tests.unit.judgement.ladder_loads import changed
 
-FEW = settings(max_examples=8, deadline=None)
+FEW = settings(max_examples=4, deadline=None)
 SLUGS = sorted(reel_sheet.shipped())
 KNOWN = {slug: know(reel_sheet.load(slug), {}, samples=100, seed=1) for slug in SLUGS}
 LINES = st.sampled_from(["", "nylon 0.40 mm", "braid 0.20 mm", "dacron 0.5 mm 20 kg"])

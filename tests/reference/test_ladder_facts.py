@@ -6,8 +6,6 @@ beside a check. A ladder is held against them with its middles.
 
 from __future__ import annotations
 
-from math import pi
-
 import numpy as np
 import pytest
 
@@ -28,7 +26,7 @@ MEMORY = "from memory"
 
 def ladder(sheet, works: list[str] | None = None, **more) -> Ladder:
     held = reel_sheet.load(sheet) if isinstance(sheet, str) else sheet
-    return load_ladder(held, {}, works or [], samples=800, **more)
+    return load_ladder(held, {}, works or [], samples=400, **more)
 
 
 def plastic_over_elastic(width_at) -> float:
@@ -43,10 +41,6 @@ CHECKS = [
     Published("plastic factor, rectangle", lambda: RECTANGLE_PLASTIC, 1.5, 1e-12, TEXTBOOK, MEMORY),
     Published("plastic factor, round bar", lambda: ROUND_PLASTIC, 1.70, 0.005, TEXTBOOK, MEMORY),
     Published("yield in shear over tension", lambda: SHEAR_YIELD, 0.577, 0.0005, TEXTBOOK, MEMORY),
-    # Trade, U21: 5 kg at 22 mm, ratio 6.3, 80 %: 19.3 kg at 45 mm, 13.3 at 65 (derived there).
-    Published(
-        "hand at a 45 mm arm, kg", lambda: 5 * 22 * 6.3 / 0.8 / 45, 19.3, 0.05, "trade, U21", "derived"
-    ),
     # Trade, U28: a shaft of 5 instead of 4 mm is (5/4)^4 = 2.44 times stiffer (derived there).
     Published(
         "5 mm shaft over 4 mm, slope",
@@ -172,12 +166,7 @@ def test_nobody_breaks_a_line_with_a_drag_set_by_the_rule() -> None:
 
 
 def test_hand_force_is_that_of_the_lever() -> None:
-    # Trade, U21, through the sheet: handle torque over the arm, 80 % of it reaching the line.
+    # Trade, U21: 5 kg at 22 mm, ratio 6.3, 80 % of the work reaching the line: 15.8 kg at a 55 mm arm.
     loads = loads_of(changed("tarvak-58r", gears={"main_teeth": 63, "pinion_teeth": 10}))
     hand = 5 * KG * loads.handle_torque * (0.022 / loads.radius) / 0.8 / 0.055
     assert hand / KG == pytest.approx(15.8, abs=0.1)
-
-
-def test_a_round_shaft_by_the_book() -> None:
-    """Spool shaft of 4 mm, sigma = 32 M / (pi d^3): 1 N m gives 159 MPa (any text; recomputed)."""
-    assert 32 / (pi * 4e-3**3) == pytest.approx(159e6, rel=0.005)

@@ -69,8 +69,11 @@ def drive_rungs(loads: Loads) -> list[Limit]:
 
     Examples
     --------
-    >>> drive_rungs.__name__
-    'drive_rungs'
+    >>> from spoolwright.judgement.load_ladder import load_ladder
+    >>> from spoolwright.sheets import reel_sheet
+    >>> rungs = load_ladder(reel_sheet.load("tarvak-52"), samples=500).rungs
+    >>> sorted(one.part for one in rungs if one.part in ("anti-reverse", "drive shaft", "handle"))
+    ['anti-reverse', 'drive shaft', 'handle']
     """
     found = [_anti_reverse(loads), _drive_shaft(loads), _star_thread(loads), _handle(loads)]
     return [limit for limit in found if limit is not None]

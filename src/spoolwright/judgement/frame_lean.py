@@ -193,8 +193,13 @@ def edge_load(loads: Loads, tangential: float) -> Sample:
 
     Examples
     --------
-    >>> edge_load.__name__
-    'edge_load'
+    >>> from spoolwright.sheets import reel_sheet
+    >>> from spoolwright.judgement.narrowing import know
+    >>> sheet = reel_sheet.load("tarvak-52")
+    >>> known = know(sheet, {}, samples=100, seed=1)
+    >>> loads = Loads(sheet, known.state, 0.022, known.draws, 100, 1)
+    >>> bool((edge_load(loads, 3.0) > edge_load(loads, 6.0)).all())
+    True
     """
     gears, sizes = loads.sheet.gears, frame_sizes(loads.sheet)
     if gears is None:

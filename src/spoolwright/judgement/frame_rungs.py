@@ -47,8 +47,11 @@ def frame_rungs(loads: Loads) -> list[Limit]:
 
     Examples
     --------
-    >>> frame_rungs.__name__
-    'frame_rungs'
+    >>> from spoolwright.judgement.load_ladder import load_ladder
+    >>> from spoolwright.sheets import reel_sheet
+    >>> rungs = load_ladder(reel_sheet.load("tarvak-52"), samples=500).rungs
+    >>> [one.part for one in rungs][-2:]
+    ['frame', 'foot screws']
     """
     found = [_foot(loads), _rim(loads)]
     return [limit for limit in found if limit is not None]

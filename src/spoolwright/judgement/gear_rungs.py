@@ -58,8 +58,11 @@ def gear_rungs(loads: Loads) -> list[Limit]:
 
     Examples
     --------
-    >>> gear_rungs.__name__
-    'gear_rungs'
+    >>> from spoolwright.judgement.load_ladder import load_ladder
+    >>> from spoolwright.sheets import reel_sheet
+    >>> rungs = load_ladder(reel_sheet.load("tarvak-52"), samples=500).rungs
+    >>> [one.part for one in rungs if "gear" in one.part or "pinion" in one.part]
+    ['main gear', 'pinion', 'gear flanks']
     """
     held = loads.sheet.gears
     if held is None or held.form == "worm":

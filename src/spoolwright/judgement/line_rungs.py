@@ -51,8 +51,11 @@ def line_rungs(loads: Loads) -> list[Limit]:
 
     Examples
     --------
-    >>> line_rungs.__name__
-    'line_rungs'
+    >>> from spoolwright.judgement.load_ladder import load_ladder
+    >>> from spoolwright.sheets import reel_sheet
+    >>> rungs = load_ladder(reel_sheet.load("tarvak-52"), line="nylon 0.35 mm", samples=500).rungs
+    >>> sorted(one.part for one in rungs if one.borne == "line")
+    ['arbor', 'flanges', 'line']
     """
     if loads.line is None:
         return []

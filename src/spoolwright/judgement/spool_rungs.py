@@ -74,8 +74,11 @@ def spool_rungs(loads: Loads) -> list[Limit]:
 
     Examples
     --------
-    >>> spool_rungs.__name__
-    'spool_rungs'
+    >>> from spoolwright.judgement.load_ladder import load_ladder
+    >>> from spoolwright.sheets import reel_sheet
+    >>> rungs = load_ladder(reel_sheet.load("lumvik-4000"), samples=500).rungs
+    >>> [one.name for one in rungs if "shaft" in one.name or "roller of" in one.name]
+    ['main shaft']
     """
     found: list[Limit] = []
     shaft = loads.sheet.shaft

@@ -25,7 +25,7 @@ LINES = {
 
 
 def ladder(slug: str, works: list[str] | None = None, **more) -> Ladder:
-    return load_ladder(reel_sheet.load(slug), {}, works or [], samples=600, **more)
+    return load_ladder(reel_sheet.load(slug), {}, works or [], samples=400, **more)
 
 
 @pytest.mark.parametrize("slug", reel_sheet.shipped())
@@ -64,7 +64,7 @@ def test_rungs_are_sorted_and_each_says_where_it_is_from() -> None:
 
 def test_the_drag_is_that_of_the_prediction() -> None:
     sheet = reel_sheet.load("tarvak-58r")
-    pull = predict(sheet, {}, samples=600).values["pull_full_spool"]
+    pull = predict(sheet, {}, samples=400).values["pull_full_spool"]
     drag = ladder("tarvak-58r").drag.limit
     assert (drag.low, drag.middle, drag.high) == pytest.approx((pull.low, pull.middle, pull.high))
 
@@ -81,7 +81,7 @@ def test_an_upgrade_says_what_has_become_the_weakest_and_by_how_much() -> None:
 
 
 def test_a_part_too_weak_for_its_drag_is_told() -> None:
-    found = load_ladder(changed("tarvak-52", gears={"face_width": 1.5e-3}), samples=600)
+    found = load_ladder(changed("tarvak-52", gears={"face_width": 1.5e-3}), samples=400)
     assert not found.drag_first
     assert found.rungs[0].part != "drag"
     assert "does not give first" in found.words[0]
@@ -107,20 +107,20 @@ def test_as_the_line_goes_the_drag_and_the_limits_rise_together() -> None:
 def test_readings_narrow_the_drag() -> None:
     sheet = reel_sheet.load("tarvak-58r")
     weak = Taken("pull_full", Measured(30.0, 0.5, "force"), {"radius": 0.0235})
-    found = load_ladder(sheet, {"pull_full": weak}, samples=600)
+    found = load_ladder(sheet, {"pull_full": weak}, samples=400)
     assert found.drag.limit.middle == pytest.approx(30.0, abs=2.0)
     assert found.margin.middle > ladder("tarvak-58r").margin.middle
 
 
 def test_same_seed_same_ladder_and_another_seed_nearly() -> None:
     assert ladder("ostrell-s71") == ladder("ostrell-s71")
-    other = load_ladder(reel_sheet.load("ostrell-s71"), samples=600, seed=2)
+    other = load_ladder(reel_sheet.load("ostrell-s71"), samples=400, seed=2)
     assert other.margin.middle == pytest.approx(ladder("ostrell-s71").margin.middle, rel=0.1)
 
 
 def test_a_reel_without_a_drag_says_why_there_is_no_ladder() -> None:
     sheet = reel_sheet.load("brekkas-9-10").model_copy(update={"drag": None})
-    found = load_ladder(sheet, line="dacron 0.5 mm", samples=600)
+    found = load_ladder(sheet, line="dacron 0.5 mm", samples=400)
     assert "no drag of slipping discs" in found.why_not
     assert found.rungs == ()
     assert found.words == ()
@@ -131,7 +131,7 @@ def test_a_sheet_that_tells_no_part_has_only_its_drag() -> None:
         update={"gears": None, "shaft": None, "handle": None, "anti_reverse": None, "frame": None,
                 "screws": (), "bearings": (), "parts": ()}
     )  # fmt: skip
-    found = load_ladder(bare, samples=600)
+    found = load_ladder(bare, samples=400)
     assert [one.part for one in found.rungs] == ["drag", "star thread"]
     assert found.enough
 
@@ -139,8 +139,8 @@ def test_a_sheet_that_tells_no_part_has_only_its_drag() -> None:
 def test_what_cannot_be_asked_is_refused() -> None:
     sheet = reel_sheet.load("tarvak-52")
     with pytest.raises(ValueError, match="works"):
-        load_ladder(sheet, {}, ["no-such-work"], samples=600)
+        load_ladder(sheet, {}, ["no-such-work"], samples=400)
     with pytest.raises(ValueError, match="share"):
-        load_ladder(sheet, fill=1.2, samples=600)
+        load_ladder(sheet, fill=1.2, samples=400)
     with pytest.raises(NotAQuantity):
-        load_ladder(sheet, line="string", samples=600)
+        load_ladder(sheet, line="string", samples=400)
