@@ -63,6 +63,18 @@ def _spin() -> Verb:
     return spin
 
 
+def _run_verb() -> Verb:
+    from spoolwright.command import run
+
+    return run
+
+
+def _judder() -> Verb:
+    from spoolwright.command import judder
+
+    return judder
+
+
 def _wear() -> Verb:
     from spoolwright.command import wear
 
@@ -89,6 +101,8 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "ladder": _ladder,
     "pull": _pull,
     "spin": _spin,
+    "run": _run_verb,
+    "judder": _judder,
     "cast": _cast,
     "sweep": _sweep,
     "wear": _wear,

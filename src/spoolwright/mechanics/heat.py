@@ -194,7 +194,7 @@ def stack_temperatures(
     start: Number | None = None,
     reference: Number = ROOM,
     wait: float = 0.0,
-    cells: int = 4,
+    cells: int | Sequence[int] = 4,
     steps: int = 100,
 ) -> StackTemperatures:
     """How hot a drag gets in a fish's run, disc by disc, and how long it then stays hot.
@@ -219,8 +219,9 @@ def stack_temperatures(
         Temperature up to which friction has not faded [K], above zero.
     wait : float
         How long it is watched after the run [s], zero or more.
-    cells : int
-        Cells of each layer [-], 1 or more.
+    cells : int or sequence of int
+        Cells of every layer, or of each layer [-], 1 or more; one is enough for thin metal between worse
+        conductors.
     steps : int
         Steps of the run at least [-], 1 or more.
 
@@ -261,7 +262,9 @@ def stack_temperatures(
     """
     check(layers, faces, bodies, links)
     check_run(run)
-    arguments.whole(1, faces=len(faces), cells=cells, steps=steps)
+    arguments.whole(1, faces=len(faces), cells=np.asarray(cells, dtype=np.float64), steps=steps)
+    if not isinstance(cells, int):
+        arguments.whole(len(layers), **{"number of cells": len(cells)})
     arguments.positive(surroundings=surroundings, reference=reference)
     arguments.not_negative(wait=wait)
     begin = surroundings if start is None else start

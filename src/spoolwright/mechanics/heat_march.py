@@ -25,7 +25,7 @@ GAMMA = 1 - 1 / np.sqrt(2)
 FIRST_STEP, GROWTH = 1e-4, 12.0
 """First step over the run's length; each next one is longer by the share GROWTH / steps, at most by half."""
 
-PASSES = 3
+PASSES = 2
 """How often the heat of a step is put right for the friction at the step's own temperatures."""
 
 
@@ -66,7 +66,11 @@ class March:
 
 
 def modes_of(
-    layers: Sequence[Layer], faces: Sequence[Face], bodies: Sequence[Body], links: Sequence[Link], cells: int
+    layers: Sequence[Layer],
+    faces: Sequence[Face],
+    bodies: Sequence[Body],
+    links: Sequence[Link],
+    cells: int | Sequence[int],
 ) -> Modes:
     """Cut the stack into cells and find its modes.
 
@@ -74,8 +78,8 @@ def modes_of(
     ----------
     layers, faces, bodies, links : sequence
         The stack [SI], each value a float or an array over the cases.
-    cells : int
-        Cells of each layer [-], 1 or more.
+    cells : int or sequence of int
+        Cells of every layer, or of each [-], 1 or more.
 
     Returns
     -------
@@ -97,22 +101,22 @@ def modes_of(
     >>> bool(abs(modes_of([steel, steel], [Face(0, 1.0)], [], [], 3).rates[0, 0]) < 1e-9)
     True
     """
-    spaced = (1 - np.cos(np.pi * np.arange(cells + 1) / cells)) / 2
-    steps = np.diff(spaced)
-    weights = (np.append(steps, 0.0) + np.append(0.0, steps)) / 2
-    nodes = len(layers) * cells + 1
+    counts = [cells] * len(layers) if isinstance(cells, int) else list(cells)
+    starts = np.concatenate([[0], np.cumsum(counts)])
+    nodes = int(starts[-1]) + 1
     count = nodes + len(bodies)
     cases = _cases(layers, faces, bodies, links)
     stiff = np.zeros((cases, count, count))
     capacity, leak = np.zeros((cases, count)), np.zeros((cases, count))
     places = np.zeros((count, len(layers) + len(bodies)))
     for n, layer in enumerate(layers):
-        own = slice(n * cells, (n + 1) * cells + 1)
+        own = slice(starts[n], starts[n + 1] + 1)
+        steps, weights = _cut(counts[n])
         places[own, n] = weights
         capacity[:, own] += np.multiply.outer(np.broadcast_to(layer.heat_capacity, cases), weights)
         leak[:, own] += np.multiply.outer(np.broadcast_to(layer.loss, cases), weights)
         whole = np.broadcast_to(layer.conductivity * layer.area / layer.thickness, cases)
-        for i, step in enumerate(steps, n * cells):
+        for i, step in enumerate(steps, starts[n]):
             _tie(stiff, _unit(i, count) - _unit(i + 1, count), whole / step)
     for n, body in enumerate(bodies):
         capacity[:, nodes + n], leak[:, nodes + n] = body.heat_capacity, body.loss
@@ -121,7 +125,7 @@ def modes_of(
         conductance = np.broadcast_to(link.conductance, cases)
         _tie(stiff, places[:, link.one] - places[:, link.other], np.asarray(conductance))
     stiff += leak[:, :, np.newaxis] * np.eye(count)
-    born = np.array([_unit((face.below + 1) * cells, count) for face in faces]).T
+    born = np.array([_unit(starts[face.below + 1], count) for face in faces]).T
     return _turned(stiff, capacity, leak, born, places)
 
 
@@ -129,6 +133,12 @@ def _cases(*parts: Sequence[object]) -> int:
     shapes = [np.shape(value) for part in parts for one in part for value in vars(one).values()]
     shape = np.broadcast_shapes(*shapes)
     return int(np.prod(shape)) if shape else 1
+
+
+def _cut(cells: int) -> tuple[Array, Array]:
+    """Steps between the nodes of a layer, thin at its faces, and each node's share of it."""
+    steps = np.diff((1 - np.cos(np.pi * np.arange(cells + 1) / cells)) / 2)
+    return steps, (np.append(steps, 0.0) + np.append(0.0, steps)) / 2
 
 
 def _unit(place: int, count: int) -> Array:

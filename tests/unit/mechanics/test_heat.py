@@ -107,6 +107,13 @@ def test_it_never_fades_below_the_least_and_not_at_all_when_cold() -> None:
     assert cold.pull_lost == 0.0
 
 
+def test_thin_metal_between_worse_conductors_needs_one_cell() -> None:
+    plain = stack_temperatures(STACK, PAIRS, RUN, steps=40, cells=6)
+    lean = stack_temperatures(STACK, PAIRS, RUN, steps=40, cells=[1, 2, 1, 2, 1])
+    rise = plain.after_run - heat.ROOM
+    assert lean.after_run - heat.ROOM == pytest.approx(rise, rel=5e-3)
+
+
 def test_a_reel_that_starts_hot_cools_while_nothing_runs() -> None:
     still = constant_run(10.0, 0.0, 10.0)
     lossy = [Layer(**{**vars(layer), "loss": 0.02}) for layer in STACK]
@@ -129,6 +136,8 @@ def test_a_reel_that_starts_hot_cools_while_nothing_runs() -> None:
         ({"wait": -1.0}, "wait must be zero or more"),
         ({"start": -1.0}, "start must be above zero"),
         ({"steps": 0}, "steps must be a whole number"),
+        ({"cells": 0}, "cells must be a whole number"),
+        ({"cells": [2, 2]}, "number of cells must be a whole number of 5 or more"),
     ],
 )
 def test_a_stack_that_cannot_be_is_refused(changed: dict, named: str) -> None:
