@@ -133,7 +133,7 @@ def _lay_out(
     *,
     apart: bool,
 ) -> tuple[list[Group], int, View]:
-    left, right, _ = dimension_lines.room(sizes, size.lettering) if sizes else (0.0, 0.0, 0.0)
+    left, right, below = dimension_lines.room(sizes, size.lettering) if sizes else (0.0, 0.0, 0.0)
     hand = -1 if m.sheet.reel.winding_hand == "left" else 1
     left, right = (left, right) if hand > 0 else (right, left)
     reach = (m.off_end - 3.5, m.right_end)
@@ -151,7 +151,7 @@ def _lay_out(
     on_reel = {key: words for key, words in said.items() if not (length and key.startswith("drag-"))}
     edge = size.width - MARGIN
     split = start + own * scale + right + BETWEEN * scale * 0.3 if size.beside and length else edge
-    groups = [layout.reel_group(m, reel, view, (MARGIN, split), size, on_reel)]
+    groups = [layout.reel_group(m, reel, view, (MARGIN, split), size, on_reel, below)]
     pulled = _stack(m, size, said, view, groups[0], split, sizes) if length else None
     if pulled is None:
         return groups, 0, view

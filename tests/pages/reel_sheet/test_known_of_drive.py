@@ -38,7 +38,7 @@ def test_the_gears_are_told_as_the_sheet_has_them() -> None:
     )
     assert gear["turns of the spool for one of the handle"] == "5.30"
     assert gear["teeth lie at"] == "15\u00a0° to the axis"
-    assert pinion["material"] == "stainless steel"
+    assert pinion["material"] == "precipitation-hardened stainless steel"
 
 
 @pytest.mark.parametrize(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from spoolwright.pages.reel_sheet import known_of_drive, known_of_spool, lubricants_in_words
+from spoolwright.pages.reel_sheet import known_of_drive, known_of_rotor, known_of_spool, lubricants_in_words
 from spoolwright.pages.reel_sheet.rows import Row
 from spoolwright.papers import section_drawing
 from spoolwright.papers.section.parts_list import lines_of
@@ -34,6 +34,16 @@ TOLD: dict[str, Teller] = {
     "drive-shaft": known_of_drive.drive_shaft,
     "roller-clutch": known_of_drive.anti_reverse,
     "handle": known_of_drive.handle,
+    "thumb-bar": known_of_drive.thumb_bar,
+    "gear-shaft": known_of_drive.drive_shaft,
+    "cam": known_of_drive.cam,
+    "preset": known_of_drive.preset,
+    "rotor": known_of_rotor.rotor,
+    "rotor-nut": known_of_rotor.rotor,
+    "line-roller": known_of_rotor.line_roller,
+    "oscillation": known_of_rotor.oscillation,
+    "oscillation-cogs": known_of_rotor.cogs,
+    "check": known_of_rotor.check,
 }
 """Who tells of a part, by its key or by the first word of its key."""
 

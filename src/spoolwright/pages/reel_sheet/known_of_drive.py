@@ -13,7 +13,7 @@ from spoolwright.papers.section.stack import washer_key
 from spoolwright.sheets.drag_stack import Pair, slipping_pairs
 from spoolwright.sheets.materials import friction_material, friction_names
 from spoolwright.sheets.reel_sheet import ReelSheet
-from spoolwright.sheets.sheet_tables import Washer
+from spoolwright.sheets.sheet_tables import Lever, Washer
 
 
 def main_gear(sheet: ReelSheet, key: str, system: str) -> Iterator[Row]:
@@ -38,9 +38,19 @@ def _both_gears(sheet: ReelSheet, system: str) -> Iterator[Row]:
     assert gears is not None
     yield from size("module", gears.module, system)
     yield from size("face width", gears.face_width, system)
+    if gears.form != "side by side":
+        yield Row("form", f"{gears.form} gear, its axis across the pinion's")
+    yield from size("axes pass one another by", gears.axis_offset, system)
     if gears.helix_angle:
         yield Row("teeth lie at", f"{degrees(gears.helix_angle):.0f}\u00a0° to the axis")
-    yield worked_out("turns of the spool for one of the handle", gears.ratio, "ratio", system)
+    yield worked_out(_winds(sheet), gears.ratio, "ratio", system)
+    if gears.low_ratio is not None:
+        yield worked_out("the same in the low gear", gears.low_ratio, "ratio", system)
+
+
+def _winds(sheet: ReelSheet) -> str:
+    what = "rotor" if sheet.reel.kind == "fixed spool" else "spool"
+    return f"turns of the {what} for one of the handle"
 
 
 def washer(sheet: ReelSheet, key: str, system: str) -> Iterator[Row]:
@@ -116,14 +126,45 @@ def control(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
     it = sheet.drag
     if it is None:
         return
-    yield Row("turns from free to full", f"{it.turns_to_full:g} turns")
-    yield from size("a hand turns it with at most", it.hand_torque, system, "torque")
+    if it.lever:
+        yield from lever(it.lever, system)
+        yield Row("the thread below is", "the preset's")
+    else:
+        yield Row("turns from free to full", f"{it.turns_to_full:g} turns")
+        yield from size("a hand turns it with at most", it.hand_torque, system, "torque")
     yield from size("pitch of its thread", it.thread.pitch, system)
     yield from size("pitch diameter", it.thread.pitch_diameter, system)
     yield from size("friction of the thread", it.thread.friction, system, "ratio")
-    if it.lever:
-        yield from size("rise of its cam", it.lever.cam_rise, system)
-        yield from size("length of the lever", it.lever.arm_length, system)
+
+
+def lever(it: Lever, system: str) -> Iterator[Row]:
+    """The lever's way, its cam, where the strike stop stands, and the preset."""
+    yield from size("length of the lever", it.arm_length, system)
+    yield Row("swings from free to full", f"{degrees(it.cam_angle):.0f}\u00a0°")
+    if it.strike_angle is not None:
+        yield Row("strike stop at", f"{degrees(it.strike_angle):.0f}\u00a0° from free")
+    yield from size("rise of its cam", it.cam_rise, system)
+    yield from size("plates clear at free, at most", it.running_gap, system)
+    if it.preset_turns is not None:
+        yield Row("preset turns", f"{it.preset_turns:g} turns")
+
+
+def thumb_bar(_: ReelSheet, __: str, ___: str) -> Iterator[Row]:
+    yield Row("form", "not on the sheet: drawn by custom; it lifts the pinion off the spool's pin")
+
+
+def cam(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
+    if sheet.drag and sheet.drag.lever:
+        yield from lever(sheet.drag.lever, system)
+
+
+def preset(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
+    if sheet.drag is None:
+        return
+    yield from size("pitch of its thread", sheet.drag.thread.pitch, system)
+    yield from size("pitch diameter", sheet.drag.thread.pitch_diameter, system)
+    if sheet.drag.lever and sheet.drag.lever.preset_turns is not None:
+        yield Row("turns", f"{sheet.drag.lever.preset_turns:g} turns")
 
 
 def drive_shaft(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
@@ -152,6 +193,12 @@ def handle(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
     it = sheet.handle
     if it is None:
         return
-    yield from size("arm, shaft to knob", it.arm_length, system)
+    yield from size(_arm(sheet), it.arm_length, system)
+    yield from size("width of the arm", it.section_width, system)
+    yield from size("thickness of the arm", it.section_thickness, system)
     yield Row("knobs", "two knobs" if it.knobs == 2 else "one knob")
     yield from material(it.material, system)
+
+
+def _arm(sheet: ReelSheet) -> str:
+    return "spindle to knob, on the spool" if sheet.reel.kind == "fly" else "arm, shaft to knob"

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from spoolwright import quantities
 from spoolwright.judgement import free_spin
 from spoolwright.pages.reel_sheet.rows import Row, marked, material, size, worked_out
 from spoolwright.pages.words import shown
+from spoolwright.papers.section.arrangement import reel_parts
 from spoolwright.papers.section.measures import measure
 from spoolwright.sheets import lubricants
 from spoolwright.sheets.bearing_sizes import bearing_size
@@ -20,7 +22,9 @@ def spool(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
     yield from size("flange diameter", it.flange_diameter, system)
     yield from size("arbor diameter", it.arbor_diameter, system)
     yield from size("width between the flanges", it.width, system)
+    yield from size("diameter of the rear flange", it.rear_flange_diameter, system)
     yield from size("flange wall", it.wall, system)
+    yield from size("thickness of a flange", it.flange_thickness, system)
     yield from size("mass, bare", it.mass, system, "mass")
     yield from material(it.material, system)
     inertia = free_spin.bare_inertia(sheet)
@@ -43,8 +47,16 @@ def shaft(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
         return
     yield from size("diameter", it.diameter, system)
     yield from size("span between its bearings", it.span, system)
+    yield from size("from there to the middle of the spool", it.overhang, system)
+    if it.steps:
+        steps = "; ".join(f"{_stated(s.length, system)} of {_stated(s.diameter, system)}" for s in it.steps)
+        yield Row("steps, length of diameter", steps)
     yield Row("borne", "on both ends" if it.borne == "both ends" else it.borne)
     yield from material(it.material, system)
+
+
+def _stated(length: float, system: str) -> str:
+    return shown.unbroken(quantities.show_stated(length, "length", system))
 
 
 def bearing(sheet: ReelSheet, key: str, system: str) -> Iterator[Row]:
@@ -55,15 +67,8 @@ def bearing(sheet: ReelSheet, key: str, system: str) -> Iterator[Row]:
 def bearing_of(sheet: ReelSheet, key: str) -> Bearing | None:
     """The bearing that the drawing shows under this key."""
     m = measure(sheet)
-    on_spool = {
-        ("off-side" if x < 0 and len(m.spool_bearings) > 1 else "gear-side"): b for b, x in m.spool_bearings
-    }
-    others = {
-        "bearing-handle": m.bearing_at("handle"),
-        "bearing-drive-shaft": m.bearing_at("drive shaft", "lower"),
-        "bearing-pinion": m.bearing_at("pinion"),
-    }
-    return others.get(key) or on_spool.get(key.removeprefix("bearing-"))
+    title = next((part.title for part in reel_parts(m, m.full) if part.key == key), "")
+    return next((b for b in sheet.bearings if title == f"Bearing, {b.place}"), None)
 
 
 def bearing_rows(it: Bearing, system: str) -> Iterator[Row]:
@@ -127,6 +132,7 @@ def brakes(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
     yield from size("friction on the ring", it.ring_friction, system, "ratio")
     if it.magnets:
         yield Row("magnets", f"{it.magnets} magnets")
+    yield from size("drag of the magnets at their most", it.magnet_drag, system, "viscous_drag")
     if it.note:
         yield Row("note", it.note)
 
@@ -139,6 +145,8 @@ def level_wind(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
     yield from size("worm diameter", it.worm_diameter, system)
     yield from size("lead of the worm", it.worm_lead, system)
     yield from size("travel of the guide", it.travel, system)
+    yield from size("width of the pawl in the groove", it.pawl_width, system)
+    yield from size("depth of the groove", it.groove_depth, system)
     yield Row("worm", it.worm_material)
     yield Row("pawl", it.pawl_material)
 
@@ -163,4 +171,7 @@ def frame(sheet: ReelSheet, _: str, system: str) -> Iterator[Row]:
     if it.pillars:
         yield Row("pillars", f"{it.pillars} pillars")
     yield from size("pillar diameter", it.pillar_diameter, system)
+    yield from size("diameter of the plates", it.plate_diameter, system)
+    yield from size("spool's axis above the reel seat", it.foot_height, system)
+    yield from size("foot screws apart", it.foot_screw_spacing, system)
     yield from material(it.material, system)

@@ -5,8 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from spoolwright.papers.section import drive, frame, leaders, level_wind, spool, stack
+from spoolwright.papers.section import drive, fixed, fly, frame, leaders, level_wind, lever, spool, stack
+from spoolwright.papers.section.fixed_measures import FixedMeasures
+from spoolwright.papers.section.fly_measures import FlyMeasures
 from spoolwright.papers.section.leaders import Name, Placed, Zone
+from spoolwright.papers.section.lever_measures import LeverMeasures
 from spoolwright.papers.section.measures import MM, Measures, spring_room
 from spoolwright.papers.section.pen import View, wrapped
 from spoolwright.papers.section.shapes import Box, Outline, Part, Point, box_of
@@ -69,24 +72,42 @@ class Group:
 
 def reel_parts(m: Measures, level: float, *, stack_named: bool = False) -> list[Part]:
     """All parts of the reel in the order of drawing; `stack_named` where none is pulled apart beside it."""
-    found: list[Part | None] = []
-    if m.has_plates:
-        found += [frame.plates(m), frame.pillars(m), frame.foot(m)]
-    if m.has_plates and m.has_cover:
-        found += [frame.off_cover(m), frame.gear_cover(m), frame.cast_cap(m)]
-    found += [spool.line_fill(m, level), spool.spool(m), spool.shaft(m)]
-    found += [frame.brakes(m), level_wind.worm(m), level_wind.cogs(m), *_drive_parts(m)]
-    found += spool.spool_bearings(m)
-    present = [part for part in found if part is not None]
+    present = [part for part in _parts_of_kind(m, level) if part is not None]
     outermost = max((k for k, part in enumerate(present) if part.key.startswith("drag-")), default=None)
     if stack_named and outermost is not None:
         present[outermost] = replace(present[outermost], name="drag stack")
     return present
 
 
+def _parts_of_kind(m: Measures, level: float) -> list[Part | None]:
+    if isinstance(m, LeverMeasures):
+        return lever.parts(m, level)
+    if isinstance(m, FixedMeasures):
+        return fixed.parts(m, level)
+    if isinstance(m, FlyMeasures):
+        return fly.parts(m, level)
+    found: list[Part | None] = []
+    if m.sheet.frame:
+        found += [frame.plates(m), frame.pillars(m), frame.thumb_bar(m), frame.foot(m)]
+    if m.sheet.frame and m.has_cover:
+        found += [frame.off_cover(m), frame.gear_cover(m), frame.cast_cap(m)]
+    found += [spool.line_fill(m, level), spool.spool(m), spool.shaft(m)]
+    found += [frame.brakes(m), level_wind.worm(m), level_wind.cogs(m), *_drive_parts(m)]
+    return [*found, *spool.spool_bearings(m)]
+
+
+def _axes_of_kind(m: Measures) -> list[Outline]:
+    if isinstance(m, LeverMeasures):
+        return lever.axes(m)
+    if isinstance(m, FixedMeasures):
+        return fixed.axes(m)
+    if isinstance(m, FlyMeasures):
+        return fly.axes(m)
+    lines = [spool.spool_axis(m, max(m.right_end - 20, m.shaft_ends[1] + 4))]
+    return [*lines, drive.drive_axis(m)] if m.has_cover else lines
+
+
 def _drive_parts(m: Measures) -> list[Part | None]:
-    if m.crossed_axes and m.sheet.gears:
-        return [drive.gear_seen_end_on(m)]
     if not m.has_cover:
         return [drive.handle(m)]
     parts: list[Part | None] = [drive.pinion(m), drive.main_gear(m), *stack.in_place(m)]
@@ -110,12 +131,13 @@ def reel_group(
     room: tuple[float, float],
     size: SheetSize,
     said: dict[str, str],
+    below: float = 0.0,
 ) -> Group:
-    """The reel with names above and below between `room` (left and right end of the rows)."""
-    lines = [spool.spool_axis(m, max(m.right_end - 20, m.shaft_ends[1] + 4))]
-    if m.has_cover:
-        lines.append(drive.drive_axis(m))
-    return _named(Group(view, tuple(parts), tuple(lines), ()), room, size, said)
+    """The reel with names above and below between `room` (left and right end of the rows).
+
+    `below` is what sizes take under the reel: names stand under them.
+    """
+    return _named(Group(view, tuple(parts), tuple(_axes_of_kind(m)), ()), room, size, said, below)
 
 
 def stack_group(
@@ -135,10 +157,12 @@ def stack_group(
     return _named(group, room, size, said), apart.pairs
 
 
-def _named(group: Group, room: tuple[float, float], size: SheetSize, said: dict[str, str]) -> Group:
+def _named(
+    group: Group, room: tuple[float, float], size: SheetSize, said: dict[str, str], below: float = 0.0
+) -> Group:
     top, bottom = _reach(group.view, group.parts)
     zones, rings = [], []
-    for direction, side, edge in ((-1, "above", top - 8), (1, "below", bottom + 8)):
+    for direction, side, edge in ((-1, "above", top - 8), (1, "below", bottom + below + 8)):
         zone = Zone(edge, direction, room[0], room[1], size.lettering)
         parts = [p for p in group.parts if p.side == side and _is_named(p, size, said)]
         zones.append((zone, tuple(_stand(parts, group.view, zone, said))))

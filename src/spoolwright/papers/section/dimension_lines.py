@@ -31,15 +31,16 @@ def dimensions(m: Measures, system: str) -> list[Dimension]:
     def mm(value: float, sign: str = "") -> str:
         return sign + quantities.show(value / MM, "length", system)
 
-    below = m.cover_bottom if m.has_cover else m.bottom
+    below = m.lowest
     found = [
         Dimension("x", -m.half_width, m.half_width, below, 0, 1, mm(sizes.width * MM)),
         Dimension("y", -m.rim, m.rim, m.off_end, 2, -1, mm(sizes.flange_diameter * MM, "Ø ")),
         Dimension("y", -m.full, m.full, m.off_end, 1, -1, mm(2 * m.full, "full Ø ")),
         Dimension("y", -m.arbor, m.arbor, m.off_end, 0, -1, mm(sizes.arbor_diameter * MM, "Ø ")),
     ]
-    if m.sheet.frame:
-        found.append(Dimension("x", -m.plate_in, m.plate_in, below, 1, 1, mm(2 * m.plate_in)))
+    if m.plates:
+        left, right = m.plates
+        found.append(Dimension("x", left, right, below, 1, 1, mm(right - left)))
     if len(m.spool_bearings) == 2:
         (_, a), (_, b) = m.spool_bearings
         found.append(Dimension("x", a, b, below, 2, 1, mm(b - a, "bearings ")))

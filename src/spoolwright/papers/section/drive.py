@@ -21,7 +21,6 @@ from spoolwright.papers.section.shapes import (
     Outline,
     Part,
     Point,
-    Round,
     Shape,
     halves,
     rectangle,
@@ -97,21 +96,6 @@ def pinion(m: Measures) -> Part:
         )
     title = f"Pinion, {gears.pinion_teeth} teeth" if gears else "Pinion"
     return Part("pinion", title, "pinion", tuple(shapes), ((left + right) / 2, -(root + tip) / 2))
-
-
-def gear_seen_end_on(m: Measures) -> Part:
-    """A fixed spool's main gear: its axis crosses the spool's, so it is seen as circles."""
-    centre = (m.end_on_centre, 0.0)
-    tip, root = m.main_pitch + m.module, m.main_pitch - DEDENDUM * m.module
-    shapes = (
-        Round(centre, tip),
-        Round(centre, root, line="thin"),
-        Round(centre, m.main_pitch, line="chain"),
-        Round(centre, m.drive_radius, wash="steel"),
-    )
-    gears = m.sheet.gears
-    title = f"Main gear, {gears.main_teeth} teeth, seen along its axis" if gears else "Main gear"
-    return Part("main-gear", title, "main gear", shapes, (centre[0], m.main_pitch * 0.7), "below")
 
 
 def drive_shaft(m: Measures) -> Part:
@@ -247,7 +231,7 @@ def star(m: Measures) -> Part | None:
 def handle(m: Measures) -> Part | None:
     """The handle's arm to its true length, with the knob; of a second arm only the beginning is drawn."""
     it = m.sheet.handle
-    if it is None or m.crossed_axes:
+    if it is None:
         return None
     if not m.has_cover:
         return _knob_on_spool(m, it.arm_length * MM)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from spoolwright.papers.materials_key import family
-from spoolwright.papers.section.measures import CLUTCH_WALL, MM, Measures
+from spoolwright.papers.section.measures import CLUTCH_WALL, MM, RIM_GAP, THUMB_BAR, Measures
 from spoolwright.papers.section.shapes import Outline, Part, Point, Shape, rectangle, ring, stroke
 
 FOOT_HALF, FOOT_HEIGHT = 9.0, 3.0
@@ -144,7 +144,8 @@ def pillars(m: Measures) -> Part | None:
     if frame is None:
         return None
     metal, r = _metal(m), m.pillar_radius
-    axes = [m.rim + RIM_GAP + r] + ([] if m.sheet.level_wind else [-(m.rim + RIM_GAP + r)])
+    y = m.rim + m.bar_gap + r
+    axes = [y] if m.sheet.level_wind else [y, -y]
     shapes = tuple(rectangle(-m.plate_in, y - r, m.plate_in, y + r, wash=metal) for y in axes)
     count = f"{frame.pillars} pillars" if frame.pillars else "cross bars of the frame"
     name = "pillar" if frame.pillars else "cross bar"
@@ -152,12 +153,20 @@ def pillars(m: Measures) -> Part | None:
     return Part("pillars", f"One of the {count}", name, shapes, mark, "below", minor=True)
 
 
-RIM_GAP = 1.6
+def thumb_bar(m: Measures) -> Part | None:
+    """The bar behind the spool that frees it, under the thumb; its form is taken by custom."""
+    if not m.has_thumb_bar:
+        return None
+    top = m.rim + RIM_GAP
+    bar = rectangle(-m.plate_in + 0.6, top, m.plate_in - 0.6, top + THUMB_BAR - 0.8, line="phantom")
+    return Part(
+        "thumb-bar", "Thumb bar of the clutch", "thumb bar", (bar,), (m.half_width * 0.5, top + 1.5), "below"
+    )
 
 
 def foot(m: Measures) -> Part:
     """The foot, under the reel; its form is taken by custom."""
-    top = m.rim + RIM_GAP + 2 * m.pillar_radius
+    top = m.rim + m.bar_gap + 2 * m.pillar_radius
     low = top + FOOT_HEIGHT
     saddle = ((-FOOT_HALF, low), (-FOOT_HALF, low - 1.2), (-4.5, top), (4.5, top), (FOOT_HALF, low - 1.2))
     shape = Outline((*saddle, (FOOT_HALF, low)), line="phantom")
@@ -165,10 +174,10 @@ def foot(m: Measures) -> Part:
 
 
 def brakes(m: Measures) -> Part | None:
-    """Blocks on their pins and the ring they press on, at the radius that the sheet gives."""
+    """Blocks on their pins and the ring they press on, at the radius that the sheet gives; and magnets."""
     it = m.sheet.brakes
     if it is None or not (it.blocks and it.block_radius):
-        return None
+        return _magnets_alone(m)
     radius = it.block_radius * MM
     left = -m.spool_end - 0.5 - BLOCK_WIDTH
     rub = radius + BLOCK_LENGTH / 2
@@ -192,4 +201,29 @@ def brakes(m: Measures) -> Part | None:
             )
         )
     count = f"{it.blocks} brake blocks and their ring"
+    if it.magnets:
+        shapes += _magnets(m)
+        count += f", {it.magnets} magnets"
     return Part("brakes", count, "brake blocks", tuple(shapes), (left + BLOCK_WIDTH / 2, -radius))
+
+
+MAGNET = (4.0, 1.2)
+UNDER_THE_RIM = 0.75
+
+
+def _magnets(m: Measures) -> list[Shape]:
+    """Magnets beside the spool's off side, at a radius taken by custom: the sheet gives their number."""
+    middle, half = UNDER_THE_RIM * m.rim, MAGNET[0] / 2
+    left = -m.spool_end - 0.3 - MAGNET[1]
+    return [
+        rectangle(left, s * middle - half, left + MAGNET[1], s * middle + half, line="phantom")
+        for s in (-1, 1)
+    ]
+
+
+def _magnets_alone(m: Measures) -> Part | None:
+    it = m.sheet.brakes
+    if it is None or not it.magnets:
+        return None
+    mark = (-m.spool_end - 0.3 - MAGNET[1] / 2, -UNDER_THE_RIM * m.rim)
+    return Part("brakes", f"{it.magnets} brake magnets", "magnets", tuple(_magnets(m)), mark)

@@ -19,6 +19,10 @@ DRIVE_RADIUS = 3.5
 PLATE_WALL = 2.0
 RIM_ROOM = 2.5
 """Room between the spool's rim and the frame, where the sheet says nothing of it."""
+RIM_GAP = 1.6
+"""Room between the spool's rim and a pillar."""
+THUMB_BAR = 4.0
+"""Thickness of the thumb bar of a low-profile reel, with its clearance."""
 END_ROOM = 1.0
 """Room between members that do not touch."""
 STAR_WIDTH, STAR_RADIUS = 3.5, 15.0
@@ -194,16 +198,6 @@ class Measures:
         return left - 0.8, min([right + 0.8, *(end - 0.2 for end in ends)])
 
     @cached_property
-    def end_on_centre(self) -> float:
-        """Where a fixed spool's main gear stands behind the spool, seen end on."""
-        return max(self.shaft_ends[1], self.spool_end) + self.main_pitch + self.module + 3.0
-
-    @cached_property
-    def has_plates(self) -> bool:
-        """A fixed spool has a body in place of plates, of which the sheet says too little to draw it."""
-        return self.sheet.frame is not None and not self.crossed_axes
-
-    @cached_property
     def has_cover(self) -> bool:
         return self.sheet.gears is not None and not self.crossed_axes
 
@@ -252,8 +246,6 @@ class Measures:
         """How far the section reaches to the gear side."""
         if self.sheet.handle and self.has_cover:
             return self.arm_out + 1.0 + KNOB_LENGTH
-        if self.crossed_axes:
-            return self.end_on_centre + self.main_pitch + self.module + 3.0
         return max(self.shaft_ends[1], self.plate_out) + (KNOB_LENGTH if self.sheet.handle else 4.0)
 
     # --- frame -----------------------------------------------------------------------------------
@@ -266,6 +258,25 @@ class Measures:
     def worm_axis(self) -> float:
         """The worm's axis, turned up into the plane of the section; y, so negative."""
         return -(self.rim + RIM_ROOM + 1.0 + self.worm_radius)
+
+    @cached_property
+    def plates(self) -> tuple[float, float] | None:
+        """Inner faces of the plates that the sheet's spacing lies between; None where there are none."""
+        return (-self.plate_in, self.plate_in) if self.sheet.frame else None
+
+    @cached_property
+    def lowest(self) -> float:
+        """What is drawn lowest: sizes stand below it."""
+        return self.cover_bottom if self.has_cover else self.bottom
+
+    @cached_property
+    def has_thumb_bar(self) -> bool:
+        return self.sheet.reel.kind == "low-profile multiplier"
+
+    @cached_property
+    def bar_gap(self) -> float:
+        """Between the spool's rim and a bar of the frame; a thumb bar lies in it."""
+        return RIM_GAP + (THUMB_BAR if self.has_thumb_bar else 0.0)
 
     @cached_property
     def top(self) -> float:
@@ -295,7 +306,7 @@ class Measures:
 
     @cached_property
     def bottom(self) -> float:
-        return self.rim + RIM_ROOM + 2 * self.pillar_radius
+        return self.rim + self.bar_gap - RIM_GAP + RIM_ROOM + 2 * self.pillar_radius
 
     @cached_property
     def cover_bottom(self) -> float:
@@ -310,7 +321,8 @@ class Measures:
 
     def bearing_at(self, *places: str) -> Bearing | None:
         """The bearing whose place has one of these words, the spool's own left out."""
-        return next((b for b in self.sheet.bearings if _words(b, *places) and not _words(b, "spool")), None)
+        own = (b for b in self.sheet.bearings if not _words(b, "spool", "knob"))
+        return next((b for b in own if _words(b, *places)), None)
 
 
 def _words(bearing: Bearing, *words: str) -> bool:
@@ -334,5 +346,10 @@ def spring_room(sheet: ReelSheet) -> float:
 
 
 def measure(sheet: ReelSheet) -> Measures:
-    """The stations of this reel's section."""
-    return Measures(sheet)
+    """The stations of this reel's section, as its kind is laid out."""
+    from spoolwright.papers.section.fixed_measures import FixedMeasures
+    from spoolwright.papers.section.fly_measures import FlyMeasures
+    from spoolwright.papers.section.lever_measures import LeverMeasures
+
+    of_kind = {"lever drag": LeverMeasures, "fixed spool": FixedMeasures, "fly": FlyMeasures}
+    return of_kind.get(sheet.reel.kind, Measures)(sheet)

@@ -21,7 +21,8 @@ def washer_key(washer: Washer, place: int) -> str:
     return "main-gear" if is_main_gear(washer) else f"drag-{place}"
 
 
-def _cut(washer: Washer) -> str:
+def cut_of(washer: Washer) -> str:
+    """The hatch of a member of the stack."""
     return "steel" if washer.material == "bare metal" else family(washer.material)
 
 
@@ -41,7 +42,7 @@ def in_place(m: Measures) -> list[Part]:
             washer.inner_diameter * MM / 2,
             washer.outer_diameter * MM / 2,
             axis,
-            cut=_cut(washer),
+            cut=cut_of(washer),
             line="hair",
             crossed=bool(place % 2),
         )
@@ -108,7 +109,7 @@ def _member(m: Measures, washer: Washer, place: int, left: float, axis: float) -
         outer = m.main_pitch - 2 * m.module
     else:
         right = left + washer.thickness * MM
-        shapes = ring(left, right, inner, outer, axis, cut=_cut(washer), crossed=bool(place % 2))
+        shapes = ring(left, right, inner, outer, axis, cut=cut_of(washer), crossed=bool(place % 2))
         edges = (
             stroke((left, axis - inner), (left, axis + inner)),
             stroke((right, axis - inner), (right, axis + inner)),

@@ -6,6 +6,9 @@ from spoolwright.sheets import reel_sheet
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 SLUGS = sorted(reel_sheet.shipped())
+ROUND = ["pellmar-70", "tarvak-52", "tarvak-54c", "tarvak-58r"]
+OTHERS = [slug for slug in SLUGS if slug not in ROUND]
+MULTIPLIERS = [slug for slug in SLUGS if "multiplier" in reel_sheet.load(slug).reel.kind]
 
 
 def shipped(slug: str = "tarvak-58r") -> ReelSheet:

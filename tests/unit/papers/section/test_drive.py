@@ -4,11 +4,11 @@ import pytest
 
 from spoolwright.papers.section import drive
 from spoolwright.papers.section.measures import MM, measure
-from spoolwright.papers.section.shapes import Round, box_of
+from spoolwright.papers.section.shapes import box_of
 from tests.unit.papers.section import reels
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_pitch_circles_touch(slug: str) -> None:
     m = measure(reels.shipped(slug))
     assert m.main_pitch + m.pinion_pitch == pytest.approx(m.drive_axis)
@@ -17,7 +17,7 @@ def test_the_pitch_circles_touch(slug: str) -> None:
     assert gear[1] == pytest.approx(pinion[3] - 2 * m.module, abs=0.01)
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_gear_is_as_wide_as_its_face_wherever_it_is_drawn(slug: str) -> None:
     sheet = reels.shipped(slug)
     assert sheet.gears is not None
@@ -69,18 +69,12 @@ def test_a_roller_clutch_only_where_the_sheet_has_one() -> None:
     assert drive.roller_clutch(measure(reels.shipped("tarvak-54c"))) is not None
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_drive_shaft_runs_from_the_plate_through_the_nut(slug: str) -> None:
     m = measure(reels.shipped(slug))
     left, _, right, _ = box_of(drive.drive_shaft(m).shapes)
     assert left == pytest.approx(m.plate_in)
     assert right > m.arm_out
-
-
-def test_a_fixed_spools_gear_is_seen_as_circles() -> None:
-    m = measure(reels.fixed_spool())
-    radii = [it.radius for it in drive.gear_seen_end_on(m).shapes if isinstance(it, Round)]
-    assert max(radii) == pytest.approx(m.main_pitch + m.module)
 
 
 def test_a_fly_reels_knob_sits_on_the_spool() -> None:

@@ -8,7 +8,7 @@ from spoolwright.papers.section.shapes import box_of
 from tests.unit.papers.section import reels
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_plates_stand_as_far_apart_as_the_sheet_says(slug: str) -> None:
     sheet = reels.shipped(slug)
     assert sheet.frame is not None
@@ -19,7 +19,7 @@ def test_the_plates_stand_as_far_apart_as_the_sheet_says(slug: str) -> None:
     assert right[2] - right[0] == pytest.approx(sheet.frame.plate_thickness * 1000)
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_nothing_of_the_frame_runs_through_the_spool(slug: str) -> None:
     m = measure(reels.shipped(slug))
     for part in (frame.pillars(m), frame.off_cover(m), frame.gear_cover(m), frame.foot(m)):
@@ -30,7 +30,7 @@ def test_nothing_of_the_frame_runs_through_the_spool(slug: str) -> None:
             assert beside or top >= m.rim or bottom <= -m.rim, part.key
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_cover_holds_gear_and_stack(slug: str) -> None:
     m = measure(reels.shipped(slug))
     left, _, right, bottom = box_of(frame.gear_cover(m).shapes)
@@ -57,6 +57,25 @@ def test_brake_blocks_run_at_their_radius() -> None:
 
 def test_a_reel_without_blocks_shows_none() -> None:
     assert frame.brakes(measure(reels.without("tarvak-52", "brakes"))) is None
+
+
+def test_a_low_profile_reel_has_a_thumb_bar_and_magnets_beside_its_shoes() -> None:
+    m = measure(reels.shipped("ostrell-s71"))
+    bar, brakes = frame.thumb_bar(m), frame.brakes(m)
+    assert bar is not None
+    assert brakes is not None
+    assert box_of(bar.shapes)[1] > m.rim
+    assert "4 brake blocks and their ring, 6 magnets" in brakes.title
+    assert frame.thumb_bar(measure(reels.shipped("tarvak-54c"))) is None
+
+
+def test_magnets_alone_are_brakes_too() -> None:
+    sheet = reels.shipped("ostrell-s71")
+    assert sheet.brakes is not None
+    bare = sheet.model_copy(update={"brakes": sheet.brakes.model_copy(update={"blocks": None})})
+    part = frame.brakes(measure(bare))
+    assert part is not None
+    assert part.title == "6 brake magnets"
 
 
 def test_what_the_sheet_does_not_measure_is_a_broken_line() -> None:

@@ -8,7 +8,7 @@ from spoolwright.papers.section.shapes import Outline, box_of
 from tests.unit.papers.section import reels
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_grooves_have_the_lead_of_the_sheet(slug: str) -> None:
     sheet = reels.shipped(slug)
     assert sheet.level_wind is not None
@@ -25,13 +25,13 @@ def test_the_grooves_have_the_lead_of_the_sheet(slug: str) -> None:
     }
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_worm_lies_clear_of_the_spool(slug: str) -> None:
     m = measure(reels.shipped(slug))
     assert m.worm_axis + m.worm_radius < -m.rim
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_last_cog_sits_on_the_worm(slug: str) -> None:
     m = measure(reels.shipped(slug))
     part = level_wind.cogs(m)

@@ -30,7 +30,7 @@ def test_the_bearings_of_the_spool_stand_a_span_apart() -> None:
     assert off < 0 < gear
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_members_touch_and_do_not_overlap(slug: str) -> None:
     m = measure(reels.shipped(slug))
     for (_, _, right), (_, left, _) in pairwise(m.stack_places):
@@ -42,7 +42,7 @@ def test_members_touch_and_do_not_overlap(slug: str) -> None:
     assert m.arm_in > m.star_out > m.springs_out
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_pinion_lies_clear_of_the_bearing_beside_it(slug: str) -> None:
     m = measure(reels.shipped(slug))
     for bearing, middle in m.spool_bearings:
@@ -51,7 +51,7 @@ def test_the_pinion_lies_clear_of_the_bearing_beside_it(slug: str) -> None:
         assert right <= middle - half or left >= middle + half
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", reels.MULTIPLIERS)
 def test_the_cogs_span_the_way_from_spool_to_worm(slug: str) -> None:
     m = measure(reels.shipped(slug))
     assert sum(a + b for a, b in m.cog_radii) == pytest.approx(-m.worm_axis)
@@ -63,10 +63,20 @@ def test_the_shaft_is_stepped_to_the_bore_of_its_lower_bearing() -> None:
     assert (m.lower_radius, m.drive_radius, m.sleeve_radius) == pytest.approx((3.0, 3.5, 4.0))
 
 
-def test_a_fixed_spool_has_no_plates_and_its_gear_stands_behind() -> None:
-    m = measure(reels.fixed_spool())
-    assert not m.has_plates
-    assert m.end_on_centre - m.main_pitch - m.module > m.spool_end
+@pytest.mark.parametrize(
+    ("slug", "name"),
+    [("pellmar-30-2", "LeverMeasures"), ("lumvik-4000", "FixedMeasures"), ("brekkas-9-10", "FlyMeasures"),
+     ("ostrell-s71", "Measures")],
+)  # fmt: skip
+def test_each_kind_has_stations_of_its_own(slug: str, name: str) -> None:
+    assert type(measure(reels.shipped(slug))).__name__ == name
+
+
+def test_a_thumb_bar_makes_room_for_itself() -> None:
+    low, round_ = measure(reels.shipped("ostrell-s71")), measure(reels.shipped("tarvak-54c"))
+    assert low.has_thumb_bar
+    assert not round_.has_thumb_bar
+    assert low.bar_gap > round_.bar_gap
 
 
 def test_a_bare_spool_needs_no_other_table() -> None:

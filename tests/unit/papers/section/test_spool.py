@@ -14,13 +14,13 @@ def area(points: tuple[tuple[float, float], ...]) -> float:
     return abs(sum(a * d - b * c for (a, b), (c, d) in around)) / 2
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", [*reels.MULTIPLIERS, "pellmar-30-2"])
 def test_the_spool_fills_its_outline(slug: str) -> None:
     m = measure(reels.shipped(slug))
     assert box_of(spool.spool(m).shapes) == pytest.approx((-m.spool_end, -m.rim, m.spool_end, m.rim))
 
 
-@pytest.mark.parametrize("slug", reels.SLUGS)
+@pytest.mark.parametrize("slug", [*reels.MULTIPLIERS, "pellmar-30-2"])
 def test_the_hollow_lies_inside_the_metal(slug: str) -> None:
     for half in spool.spool(measure(reels.shipped(slug))).shapes:
         assert isinstance(half, Outline)
