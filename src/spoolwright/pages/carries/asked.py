@@ -12,6 +12,7 @@ from spoolwright.pages.gathered.subject import Subject
 
 LEAST_FILL = 0.05
 LEAST_WAY, STEP_OF_LEVER = 0.05, 0.05
+LEAST_TURN, STEP_OF_STAR = 0.5, 0.1
 TENSION = {"low": 0.5, "high": 50.0, "start": 6.0}
 """How tight a line is wound on [N]: from slack to more than a bench should; it starts as usual for braid."""
 
@@ -65,6 +66,8 @@ def way_field(subject: Subject) -> SliderField:
             units=PERCENT,
             label="Way of the lever",
         )
-    whole, step = setting.whole, 0.25 if setting.whole <= 8 else 0.5
+    whole = setting.whole
     label = f"{setting.control.capitalize()}, from free"
-    return SliderField("score", low=step, high=whole, step=step, start=whole, after="turns", label=label)
+    return SliderField(
+        "score", low=LEAST_TURN, high=whole, step=STEP_OF_STAR, start=whole, after="turns", label=label
+    )

@@ -16,6 +16,7 @@ class LineField(forms.CharField):
 
     def __init__(self, **words: Any) -> None:
         words.setdefault("label", "Line on it")
+        words.setdefault("initial", "")
         words.setdefault("help_text", "such as nylon 0.40 mm, or braid 0.25 mm 20 kg")
         super().__init__(
             max_length=LONGEST_LINE, required=False, widget=forms.TextInput({"autocomplete": "off"}), **words

@@ -64,12 +64,28 @@ class Rule:
 
 
 @dataclass(frozen=True)
+class Zone:
+    """A strip across the chart between two SI values of y, named at its foot: a limit that is a range."""
+
+    low: float
+    high: float
+    words: str
+
+
+@dataclass(frozen=True)
 class Story:
     """What the chart is of, for readers who do not see it, and the sentence under it."""
 
     description: str
     says: str
     rules: tuple[Rule, ...] = field(default=())
+    zones: tuple[Zone, ...] = field(default=())
+
+    @property
+    def levels(self) -> list[float]:
+        """Every SI value of y that has to fit on the chart besides the curves."""
+        ends = [end for zone in self.zones for end in (zone.low, zone.high)]
+        return [rule.at for rule in self.rules if rule.axis == "y"] + ends
 
 
 def states(
@@ -92,7 +108,8 @@ def states(
     place, level = _scales(x, y, curves, story, system)
     encoding = _axes(x, y, curves, story, (place, level))
     drawn = [_Drawn(curve, k, place, level, encoding) for k, curve in enumerate(curves)]
-    layers = [layer for one in reversed(drawn) for layer in one.layers()]
+    layers = _zones(story.zones, level, encoding)
+    layers += [layer for one in reversed(drawn) for layer in one.layers()]
     layers += _rules(story.rules, place, level, encoding)
     layers += _names(drawn, encoding, height) if len(drawn) > 1 else []
     spec = house.chart_spec(story.description, layers, width=width, height=height)
@@ -102,7 +119,7 @@ def states(
 def _scales(x: Along, y: Along, curves: Sequence[Curve], story: Story, system: str) -> tuple[Scale, Scale]:
     along = [abs(v) for c in curves for v in c.x] + [abs(end) for end in x.ends or ()]
     tall = [abs(v) for c in curves for v in (*c.middle, *c.high)] + [abs(end) for end in y.ends or ()]
-    tall += [abs(rule.at) for rule in story.rules if rule.axis == "y"]
+    tall += [abs(at) for at in story.levels]
     return house.scale(x.dimension, system, max(along)), house.scale(y.dimension, system, max(tall))
 
 
@@ -110,7 +127,7 @@ def _axes(x: Along, y: Along, curves: Sequence[Curve], story: Story, scales: tup
     place, level = scales
     along = [v for c in curves for v in c.x]
     tall = [v for c in curves for v in (*c.middle, *c.low, *c.high)]
-    tall += [rule.at for rule in story.rules if rule.axis == "y"]
+    tall += story.levels
     ends = [level(end) for end in y.ends] if y.ends else list(house.headroom([level(v) for v in tall], 0.1))
     across = [place(end) for end in x.ends or (min(along), max(along))]
     return {"x": house.x_axis(place.title(x.words), across), "y": house.y_axis(level.title(y.words), ends)}
@@ -142,8 +159,8 @@ class _Drawn:
 
     def _line(self) -> Spec:
         points = [
-            {"x": self.place(a), "y": self.level(b)}
-            for a, b in zip(self.curve.x, self.curve.middle, strict=True)
+            {"x": self.place(a), "y": self.level(b), "n": n}
+            for n, (a, b) in enumerate(zip(self.curve.x, self.curve.middle, strict=True))
         ]
         mark = {
             "type": "line",
@@ -161,7 +178,7 @@ class _Drawn:
 
     def _in_order(self) -> Spec:
         """Joined in the order of the points: a path may turn back upon itself."""
-        return self.encoding | {"order": {"value": 0}}
+        return self.encoding | {"order": {"field": "n", "type": "quantitative"}}
 
     def _band(self) -> list[Spec]:
         if not self.curve.has_band:
@@ -208,6 +225,20 @@ class _Drawn:
     def end(self) -> tuple[float, float]:
         last = max(range(len(self.curve.x)), key=lambda k: self.curve.x[k])
         return self.place(self.curve.x[last]), self.level(self.curve.middle[last])
+
+
+def _zones(zones: Sequence[Zone], level: Scale, encoding: Spec) -> list[Spec]:
+    layers: list[Spec] = []
+    left, right = encoding["x"]["scale"]["domain"]
+    mark = {"type": "rect", "color": house.INK, "opacity": house.BAND, "aria": False}
+    ends = encoding | {"x2": {"field": "x2"}, "y2": {"field": "y2"}}
+    side = {"align": "left", "dx": 6, "dy": 4, "baseline": "top"}
+    for zone in zones:
+        foot, top = level(zone.low), level(zone.high)
+        box = {"x": left, "x2": right, "y": foot, "y2": top}
+        layers.append({"data": {"values": [box]}, "mark": mark, "encoding": ends})
+        layers.append(house.words(zone.words, house.at(left, foot), encoding, **side))
+    return layers
 
 
 def _rules(rules: Sequence[Rule], place: Scale, level: Scale, encoding: Spec) -> list[Spec]:
