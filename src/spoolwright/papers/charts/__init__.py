@@ -13,7 +13,7 @@ from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, pi
 from spoolwright.papers.charts.pull_chart import Pull, pull_trace
 from spoolwright.papers.charts.sparkline import trace_mark
 from spoolwright.papers.charts.spin_chart import Spin, spin_down
-from spoolwright.papers.charts.states_chart import Along, Curve, Rule, Story, states
+from spoolwright.papers.charts.states_chart import Along, Curve, Rule, Story, Zone, states
 
 __all__ = [
     "ACCENT",
@@ -28,6 +28,7 @@ __all__ = [
     "Spin",
     "Story",
     "Then",
+    "Zone",
     "before_after",
     "drag_by_turns",
     "flights",

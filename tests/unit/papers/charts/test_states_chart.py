@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from spoolwright.papers import charts
-from spoolwright.papers.charts import Along, Curve, Rule, Story
+from spoolwright.papers.charts import Along, Curve, Rule, Story, Zone
 from spoolwright.papers.charts.states_chart import LINE_STYLES, _apart
 
 G = 9.80665
@@ -110,3 +110,14 @@ def test_styles_begin_again_after_the_last() -> None:
 def test_nothing_to_draw_is_refused(curves: tuple[Curve, ...]) -> None:
     with pytest.raises(ValueError, match="curves"):
         chart(*curves)
+
+
+def test_a_limit_that_is_a_range_lies_as_a_strip_behind_the_lines_and_fits_on_the_chart() -> None:
+    story = Story("Pull.", "It grows.", zones=(Zone(20 * G, 22 * G, "felt stands"),))
+    found = charts.states(Along("line_length", "line"), Along("force", "pull"), [curve("today", 4)], story)
+    strip = marks(found, "rect")[0]
+    assert strip is found.spec["layer"][0]
+    box = strip["data"]["values"][0]
+    assert (box["y"], box["y2"]) == pytest.approx((20.0, 22.0))
+    assert strip["encoding"]["y"]["scale"]["domain"][1] >= 22.0
+    assert any(layer["mark"]["text"] == "felt stands" for layer in marks(found, "text"))
