@@ -19,16 +19,23 @@ ORDINARY = Use()
 COLDEST_ASKED = 258.15
 
 
+NOT_OFFERED = {"invalid_choice": "Nothing here is called “%(value)s”. Accepted: what stands above."}
+
+
 class WearsForm(SliderForm):
     """Everything has an answer: an ordinary week, oiled, fresh water, a morning at freezing."""
 
-    part = forms.ChoiceField(label="Drawn", widget=forms.RadioSelect)
+    part = forms.ChoiceField(label="Drawn", widget=forms.RadioSelect, error_messages=NOT_OFFERED)
     oil = forms.ChoiceField(
-        label="Kept", choices=[("oiled", "oiled"), ("dry", "dry")], initial="oiled", widget=forms.RadioSelect
+        label="Kept",
+        choices=[("oiled", "oiled"), ("dry", "dry")],
+        initial="oiled",
+        widget=forms.RadioSelect,
+        error_messages=NOT_OFFERED,
     )
     water = forms.ChoiceField(
         label="Fished in", choices=[("fresh", "fresh water"), ("salt", "salt water")], initial="fresh",
-        widget=forms.RadioSelect,
+        widget=forms.RadioSelect, error_messages=NOT_OFFERED,
     )  # fmt: skip
     casts = SliderField(
         "score", low=0.0, high=400.0, step=10.0, start=ORDINARY.casts, after="a week", label="Casts"
