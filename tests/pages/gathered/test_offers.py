@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from spoolwright.pages.gathered import offers
@@ -35,6 +36,14 @@ def test_an_extra_says_what_it_makes_with_what_was_agreed(hand: Any, shop: Any) 
         ("together with what you said yes to before", "1,169.00 kr"),
         ("your own cap, which stands", "1,200.00 kr"),
     ]
+
+
+def test_what_carries_the_pull_is_said_in_the_readers_units(hand: Any, shop: Any) -> None:
+    option = replace(walk.option(), prediction=walk.expected(), carried=walk.carries())
+    quote = walk.quoted(hand, walk.arrived(hand), option)
+    for system, unit in (("metric", " kg; the weakest part"), ("imperial", " lb; the weakest part")):
+        offer = offers.offer(quote.options.get(), quote, Amounts(shop), system)
+        assert unit in offer.carried
 
 
 def test_where_no_law_caps_a_bill_nothing_is_said(hand: Any) -> None:

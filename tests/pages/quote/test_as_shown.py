@@ -26,6 +26,9 @@ def test_options_whose_pull_is_their_own_have_a_chart_each(desk_client: Client, 
     assert shown.wide
     assert shown.narrow
     assert shown.other_units == "imperial"
+    assert all("the weakest part behind it" in it.offer.carried for it in shown.offers)
+    assert shown.ladder == f"/diary/{visit.tag}/carries/"
+    assert [it.state for it in shown.offers] == ["option-0", "option-1", "option-2"]
 
 
 def test_without_a_sheet_there_is_neither_drawing_nor_chart(hand: Any, desk_client: Client) -> None:
@@ -35,6 +38,8 @@ def test_without_a_sheet_there_is_neither_drawing_nor_chart(hand: Any, desk_clie
     assert not shown.wide
     assert shown.emptying is None
     assert [it.chart for it in shown.offers] == [None]
+    assert [it.offer.carried for it in shown.offers] == [""]
+    assert shown.ladder == ""
 
 
 def test_words_that_somebody_typed_into_a_finding_cannot_become_markup(hand: Any, visit: Any) -> None:

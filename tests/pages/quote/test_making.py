@@ -38,6 +38,7 @@ def test_besides_lists_everything_expected_that_is_not_promised(visit: Any, sit_
     said = [value.quantity for value in now.besides]
     assert any("tenth of its line" in words for words in said)
     assert not any("start-up pull over running" in words.lower() for words in said)
+    assert "the weakest part behind it" in now.carried
 
 
 def test_two_works_for_one_place_are_pointed_out(desk_client: Client, visit: Any, sit_down: Any) -> None:

@@ -21,6 +21,15 @@ def test_it_comes_back_to_the_last_figure(hand: Any) -> None:
     assert kept.values == dict(expected.values)
     assert kept.star_turns == expected.star_turns
     assert kept.limited_by == expected.limited_by
+    assert kept.carried is None
+
+
+def test_what_would_carry_the_pull_is_kept_beside_it(hand: Any) -> None:
+    option = replace(walk.option(), prediction=walk.expected(), carried=walk.carries())
+    kept = prediction_of(walk.quoted(hand, walk.arrived(hand), option).options.get())
+    assert kept is not None
+    assert kept.carried == walk.carries()
+    assert kept.carried is not None
 
 
 def test_an_option_without_a_sheet_behind_it_has_none(hand: Any) -> None:

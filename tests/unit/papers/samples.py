@@ -106,6 +106,7 @@ def offers() -> tuple[quote.Offer, ...]:
             ("Keep to 6.9 kg",),
             ("three pulls at 23.5 mm",),
             "The trade asks about 500 kr (common practice, no source)",
+            "The weakest part behind the drag, the pinion, gives 30 % above it.",
         ),
         quote.Offer(
             "The most this reel should be given", "As far as the frame carries.", "1,690 kr", promises=(full,)

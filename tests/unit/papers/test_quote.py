@@ -25,6 +25,7 @@ def words() -> str:
         "Pawl (sure)",
         "of which tax, 25 %",
         "Left undone: The plating stays as it is.",
+        "What carries the pull: The weakest part behind the drag",
         "Rests on: three pulls at 23.5 mm.",
         "common practice, no source",
         "Nothing above that sum is done or billed",
