@@ -62,6 +62,7 @@ def test_published(check: Published) -> None:
 
 
 def test_the_plastic_factors_are_those_of_the_sections() -> None:
+    # A rival way to the textbook's factors: the section cut into strips.
     assert plastic_over_elastic(np.ones_like) == pytest.approx(RECTANGLE_PLASTIC, rel=1e-6)
     circle = plastic_over_elastic(lambda y: np.sqrt(1 - y**2))
     assert circle == pytest.approx(ROUND_PLASTIC, rel=1e-4)
@@ -92,7 +93,7 @@ def test_after_a_carbon_set_the_main_gear_and_the_anti_reverse_are_next() -> Non
 
 
 def test_one_more_pair_pulls_six_fifths_and_takes_the_margin_down_with_it() -> None:
-    # Trade, U18: pull goes with the number of slipping pairs (plate-clutch formula): 5 to 6 here.
+    # Common practice, no source (trade, U18): pull goes with the number of slipping pairs, 5 to 6 here.
     built, more = ladder("tarvak-58r"), ladder("tarvak-58r", ["under-gear-disc"])
     assert more.drag.limit.middle / built.drag.limit.middle == pytest.approx(6 / 5, rel=1e-6)
     assert built.margin.middle / more.margin.middle == pytest.approx(6 / 5, rel=0.02)
@@ -166,7 +167,7 @@ def test_nobody_breaks_a_line_with_a_drag_set_by_the_rule() -> None:
 
 
 def test_hand_force_is_that_of_the_lever() -> None:
-    # Trade, U21: 5 kg at 22 mm, ratio 6.3, 80 % of the work reaching the line: 15.8 kg at a 55 mm arm.
+    # Trade, U21 (published with its arithmetic): 5 kg at 22 mm, ratio 6.3, 80 %: 15.8 kg at a 55 mm arm.
     loads = loads_of(changed("tarvak-58r", gears={"main_teeth": 63, "pinion_teeth": 10}))
     hand = 5 * KG * loads.handle_torque * (0.022 / loads.radius) / 0.8 / 0.055
     assert hand / KG == pytest.approx(15.8, abs=0.1)

@@ -72,7 +72,7 @@ def changed(now: Ladder, before: Ladder, system: str = "metric") -> tuple[str, .
     >>> from spoolwright.judgement.load_ladder import load_ladder
     >>> from spoolwright.sheets import reel_sheet
     >>> ladder = load_ladder(reel_sheet.load("tarvak-58r"), {}, ["carbon-drag-set"], samples=500)
-    >>> ladder.words[-1].startswith("These works take the drag's greatest from about")
+    >>> ladder.words[-2].startswith("These works take the drag's greatest from about")
     True
     """
     if now.weakest is None or before.weakest is None or now.drag is None or before.drag is None:

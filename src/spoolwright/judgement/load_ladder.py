@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import TypedDict, Unpack
 
 import numpy as np
 
 from spoolwright.judgement import drag_train, ladder_words
+from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.drive_rungs import drive_rungs
 from spoolwright.judgement.frame_rungs import frame_rungs
 from spoolwright.judgement.gear_rungs import gear_rungs
@@ -29,6 +31,8 @@ AT_LEAST = 1.25
 """What the weakest part has to hold over the drag's greatest running pull: judgement prior. Where a drag
 starts harder than that, the start-up ratio takes its place: the parts feel the start, not the running."""
 
+SAMPLES = 2000
+
 PARTS: tuple[Callable[[Loads], list[Limit]], ...] = (
     line_rungs,
     gear_rungs,
@@ -36,6 +40,13 @@ PARTS: tuple[Callable[[Loads], list[Limit]], ...] = (
     spool_rungs,
     frame_rungs,
 )
+
+
+class Drawn(TypedDict, total=False):
+    """How many draws, and where the generator starts."""
+
+    samples: int
+    seed: int
 
 
 @dataclass(frozen=True)
@@ -83,10 +94,9 @@ def load_ladder(
     *,
     line: str = "",
     fill: float = 1.0,
-    samples: int = 2000,
-    seed: int = 1,
     system: str = "metric",
     known: Known | None = None,
+    **drawn: Unpack[Drawn],
 ) -> Ladder:
     """The load ladder of a reel, as it is or as some works would leave it.
 
@@ -102,12 +112,13 @@ def load_ladder(
         The line on it **[-]**, such as "nylon 0.40 mm" or "braid 0.25 mm 20 kg"; empty: no line is reckoned.
     fill : float
         Share of a full spool's line that is left **[-]**, 0 to 1.
-    samples, seed : int
-        Draws and start of the generator **[-]**.
     system : str
         "metric" or "imperial" **[-]**, for the words.
     known : Known or None
         What `know` made of the same sheet and readings, so that several sets of works share it **[SI]**.
+    **drawn : int
+        `samples` (2000, at the least 100) and `seed` (1) of the draws **[-]**, where `known` does not set
+        them.
 
     Returns
     -------
@@ -143,6 +154,7 @@ def load_ladder(
     """
     said = read_line(line) if line.strip() else None
     radius = drag_train.radius_at_fill(sheet, fill)
+    samples, seed = drawn.get("samples", SAMPLES), drawn.get("seed", 1)
     known = known or know(sheet, readings or {}, samples=samples, seed=seed)
     asked = _Asked(sheet, known, said, fill, radius, system)
     now = _ladder(asked, tuple(works))
@@ -164,7 +176,9 @@ class _Asked:
 
 def _ladder(asked: _Asked, works: tuple[str, ...]) -> Ladder:
     sheet, known = asked.sheet, asked.known
-    state = after(known.state, sheet, chosen(works, sheet.reel.kind))
+    done = chosen(works, sheet.reel.kind)
+    state, sheet = after(known.state, sheet, done), changed(sheet, done)
+    asked = replace(asked, sheet=sheet)
     if sheet.drag is None or not state.pairs:
         return _none(asked, works)
     draws = then(known, state)
