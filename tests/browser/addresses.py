@@ -107,6 +107,7 @@ CHOSEN: dict[str, Callable[[], Args]] = {
     "reel_sheet:new_version": lambda: list(sheets())[:1],
     "settings_page:person": lambda: [("torbal",)],
     **pictures("carries"),
+    **pictures("long_run"),
     **pictures("wears"),
 }
 """A route whose address holds something; any other is looked at as it is."""

@@ -14,7 +14,10 @@ HOT_CAUTION = (
     "until it is cool to the back of a hand held near, and do not pour water on it: steam scalds and hot "
     "discs warp. Do not breathe the smoke of a scorched drag."
 )
-LOADED_CAUTION = "Judder is tried under load: line whips back. Pull in a straight line, eyes covered, nobody in line with it."
+LOADED_CAUTION = (
+    "Judder is tried under load, and line whips back: pull in a straight line, eyes covered, nobody in line "
+    "with it."
+)
 
 
 def heat_words(test: RunTest, system: str = "metric") -> tuple[str, ...]:
@@ -147,9 +150,79 @@ def _swing(told: RunJudder, system: str) -> str:
 
 def _smooth(told: RunJudder, system: str) -> str:
     return (
-        f"It runs smooth where line is taken faster than {between(told.smooth_above, system)}; with less line "
-        "out it judders quicker and runs smooth sooner."
+        f"It runs smooth where line is taken faster than {between(told.smooth_above, system)}; with less "
+        "line out it judders quicker and runs smooth sooner."
     )
+
+
+def heat_in_short(test: RunTest, system: str = "metric") -> str:
+    """What the run does to the drag in one sentence, to set beside another state of the reel.
+
+    Parameters
+    ----------
+    test : RunTest
+        What run_test found **[SI]**.
+    system : str
+        "metric" or "imperial" **[-]**.
+
+    Returns
+    -------
+    str
+        A sentence **[-]**; the reason why not, where the run has no meaning.
+
+    Source
+    ------
+    Our own words.
+
+    Examples
+    --------
+    >>> heat_in_short(RunTest(fish=None, works=(), why_not="No drag."))
+    'No drag.'
+    """
+    if test.heat is None or test.pull is None:
+        return test.why_not
+    heat = test.heat
+    pull = quantities.show(test.pull.middle, "force", system)
+    wait = "no wait" if heat.wait_touch.high <= 0 else f"a wait of {waiting(heat.wait_touch)}"
+    lost = heat.pull_lost
+    fades = f"{_percent(lost.middle)} of the pull fades ({_percent(lost.low)} to {_percent(lost.high)})"
+    return (
+        f"Against {pull} its hottest face comes to {between(heat.after_run, system)}; its "
+        f"{heat.limit_material} is at its limit {_in_hundred(heat.chance)}; {fades}; {wait} before it is "
+        "opened."
+    )
+
+
+def judder_in_short(test: RunTest, system: str = "metric") -> str:
+    """How the drag starts in one sentence, to set beside another state of the reel.
+
+    Parameters
+    ----------
+    test : RunTest
+        What run_test found **[SI]**.
+    system : str
+        "metric" or "imperial" **[-]**.
+
+    Returns
+    -------
+    str
+        A sentence **[-]**; the reason why not, where the run has no meaning.
+
+    Source
+    ------
+    Our own words.
+
+    Examples
+    --------
+    >>> judder_in_short(RunTest(fish=None, works=(), why_not="No drag."))
+    'No drag.'
+    """
+    if test.judder is None:
+        return test.why_not
+    told = test.judder
+    peak, slips = between(told.start_up_peak, system), quantities.show(told.running.middle, "force", system)
+    smooth = f"runs smooth {_in_hundred(told.runs_smooth)}"
+    return f"The line feels up to {peak} as it starts and {slips} as it slips; it {smooth}."
 
 
 def between(value: Predicted, system: str) -> str:

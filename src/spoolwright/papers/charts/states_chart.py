@@ -65,7 +65,7 @@ class Rule:
 
 @dataclass(frozen=True)
 class Zone:
-    """A strip across the chart between two SI values of y, named at its foot: a limit that is a range."""
+    """A strip across the chart between two SI values of y, named above it: a limit that is a range."""
 
     low: float
     high: float
@@ -232,12 +232,12 @@ def _zones(zones: Sequence[Zone], level: Scale, encoding: Spec) -> list[Spec]:
     left, right = encoding["x"]["scale"]["domain"]
     mark = {"type": "rect", "color": house.INK, "opacity": house.BAND, "aria": False}
     ends = encoding | {"x2": {"field": "x2"}, "y2": {"field": "y2"}}
-    side = {"align": "left", "dx": 6, "dy": 4, "baseline": "top"}
+    side = {"align": "left", "dx": 6, "dy": -4, "baseline": "bottom"}
     for zone in zones:
         foot, top = level(zone.low), level(zone.high)
         box = {"x": left, "x2": right, "y": foot, "y2": top}
         layers.append({"data": {"values": [box]}, "mark": mark, "encoding": ends})
-        layers.append(house.words(zone.words, house.at(left, foot), encoding, **side))
+        layers.append(house.words(zone.words, house.at(left, top), encoding, **side))
     return layers
 
 

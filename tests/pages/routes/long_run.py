@@ -1,0 +1,5 @@
+"""What a long run does: everybody who works here looks at it."""
+
+from tests.pages.routes.row import picture_rows
+
+ROWS = picture_rows("long_run")
