@@ -4,10 +4,10 @@ import pytest
 
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.findings import Finding
+from spoolwright.judgement.load_ladder import load_ladder
 from spoolwright.judgement.option_works import Way
 from spoolwright.judgement.price import Charge
 from spoolwright.judgement.quote_case import open_case
-from spoolwright.judgement.load_ladder import load_ladder
 from spoolwright.judgement.quote_options import Around, Changes, offer, three_options
 from spoolwright.judgement.shop_rates import starting_rates
 from spoolwright.judgement.taken import Taken
@@ -64,7 +64,7 @@ def test_the_most_stops_where_this_house_stops() -> None:
     ladder = load_ladder(SHEET, JERKS, ids(most), samples=1000)
     assert ladder.enough
     assert most.predicted["pull_full_spool"].middle <= ladder.most.middle
-    assert any("Behind it the flanks of the gears would hold" in words for words in most.left_undone)
+    assert any("Behind it the teeth of the main gear would hold" in words for words in most.left_undone)
 
 
 def test_a_stack_with_a_disc_under_the_gear_is_not_offered_another() -> None:
