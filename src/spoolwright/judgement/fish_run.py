@@ -20,7 +20,7 @@ Array = NDArray[np.float64]
 PACKING = 0.71
 """How densely line lies on a spool, the middle of the prior in free_spin: sets how fast the radius falls."""
 
-POINTS = 60
+POINTS = 31
 """Moments of a steady run, between which the heat is taken as straight."""
 
 MOST_POINTS = 200

@@ -23,8 +23,8 @@ Array = NDArray[np.float64]
 CASES = 40
 """Draws that the heat is worked out for: its priors are wide, so more would not tell more."""
 
-STEPS, SOFT_CELLS, METAL_CELLS = 40, 2, 1
-"""How finely a run and its discs are cut: within a hundredth of the rise from a tenth of the run on."""
+STEPS, SOFT_CELLS, METAL_CELLS = 30, 2, 1
+"""How finely a run and its discs are cut: within a fiftieth of the rise from a tenth of the run on."""
 
 WATCHED = 4 * 3600.0
 """How long after the run it is watched [s]."""

@@ -8,6 +8,7 @@ import numpy as np
 
 from spoolwright import quantities
 from spoolwright.judgement.run_heat import TOUCH, RunHeat
+from spoolwright.judgement.run_judder import RunJudder
 from spoolwright.judgement.run_test import RunTest
 from spoolwright.judgement.run_words import between
 from spoolwright.papers import charts
@@ -72,14 +73,21 @@ def tightening(tests: Tests, system: str) -> Chart:
         curves.append(Curve(words, at.tolist(), np.interp(at, test.judder.time, test.judder.pull).tolist()))
     told = tests[0][1].judder
     assert told is not None
+    top = max(told.static.middle, *(max(curve.middle) for curve in curves))
     story = Story(
         f"Pull of the line as it comes tight and the drag starts. {_starts(tests, system)}",
         "Drawn for the middle of what is not known; other line, other grease or another rod change it.",
-        (Rule("y", told.static.middle, "lets go"), Rule("y", told.running.middle, "slips")),
+        _lets_go(told, top),
     )
-    top = max(max(curve.middle) for curve in curves)
-    level = Along("force", "pull", (0.0, 1.12 * max(top, told.static.middle)))
+    level = Along("force", "pull", (0.0, 1.12 * top))
     return charts.states(Along("time", "time"), level, curves, story, system=system)
+
+
+def _lets_go(told: RunJudder, top: float) -> tuple[Rule, ...]:
+    """Where the first state lets go and where it slips; one name for both where they lie close."""
+    apart = told.static.middle - told.running.middle > 0.1 * top
+    above, below = ("lets go", "slips") if apart else ("lets go, then slips", "")
+    return Rule("y", told.static.middle, above), Rule("y", told.running.middle, below)
 
 
 def _heat(test: RunTest) -> RunHeat:
