@@ -54,7 +54,7 @@ def share_for_slack(middle: CastInputs, wanted: float) -> float | None:
     >>> from spoolwright.sheets import reel_sheet
     >>> known = know(reel_sheet.load("tarvak-58r"), {}, samples=200, seed=1)
     >>> draws = {**known.draws, **draw(CAST_DRAWS, samples=200, seed=2)}
-    >>> middle = cast_inputs(known.sheet, known.state, draws, Throw(0.150, 55.0), 0.3e-3).middle()
+    >>> middle = cast_inputs(known.sheet, known.state, draws, Throw(0.150, 55.0), 0.3e-3).middle
     >>> little, much = (share_for_slack(middle, slack) for slack in (0.5, 2.0))
     >>> 0 < much < little
     True

@@ -11,15 +11,13 @@ import numpy as np
 
 from spoolwright.judgement.brake_search import share_for_slack
 from spoolwright.judgement.brake_setting import share_of
-from spoolwright.judgement.cast_inputs import CAST_DRAWS, CastInputs, cast_inputs, diameter_of
-from spoolwright.judgement.monte_carlo import Sample, draw
-from spoolwright.judgement.narrowing import Known, know, then
+from spoolwright.judgement.cast_inputs import CastInputs
+from spoolwright.judgement.cast_reckoned import Reckoned, reckoned
+from spoolwright.judgement.monte_carlo import Sample
+from spoolwright.judgement.narrowing import Known, know
 from spoolwright.judgement.prediction import Predicted
-from spoolwright.judgement.reel_state import after
-from spoolwright.judgement.spin_witness import spin_witness
 from spoolwright.judgement.taken import Readings
 from spoolwright.judgement.throw import Throw
-from spoolwright.judgement.works import chosen
 from spoolwright.mechanics import cast
 from spoolwright.sheets.reel_sheet import ReelSheet
 
@@ -82,7 +80,10 @@ class CastCase:
 
     @cached_property
     def middle(self) -> Any:
-        scalar = {name: float(np.median(value)) for name, value in self.arguments.items()}
+        assert self.inputs is not None
+        share = 1.0 if self.share is None else self.share
+        held = self.inputs.middle.arguments(share, self.throw.brake.constant)
+        scalar = {name: float(np.ravel(value)[0]) for name, value in held.items()}
         return cast.trace(**scalar, variant=self.variant)
 
     def drawn(self, measure: str, share: float) -> Any:
@@ -171,60 +172,54 @@ def cast_case(
     if sheet.reel.kind in WHY_NOT:
         return CastCase(throw, sheet, works, why_not=WHY_NOT[sheet.reel.kind])
     known = known or know(sheet, readings or {}, samples=samples, seed=seed)
-    inputs, diameter, notes = reckoned(known, works, throw)
+    return flown(reckoned(known, works, throw), throw)
+
+
+def flown(made: Reckoned, throw: Throw) -> CastCase:
+    """Fly a throw whose inputs have been reckoned; the brake is the throw's.
+
+    Parameters
+    ----------
+    made : Reckoned
+        Inputs for every draw **[SI]**.
+    throw : Throw
+        The throw that they were reckoned for, the brake perhaps set otherwise **[SI]**.
+
+    Returns
+    -------
+    CastCase
+        As cast_case gives it **[SI]**.
+
+    Raises
+    ------
+    ValueError
+        More blocks than the reel has.
+
+    Source
+    ------
+    mechanics.cast.
+    """
+    inputs, known = made.inputs, made.known
     share = _share(throw, inputs)
     arguments = inputs.arguments(1.0 if share is None else share, throw.brake.constant)
-    flown = cast.simulate(**arguments, variant=inputs.variant)
-    found = {name: _filled(getattr(flown, name), known.samples) for name in FIELDS}
+    casts = cast.simulate(**arguments, variant=inputs.variant)
+    found = {name: _filled(getattr(casts, name), known.samples) for name in FIELDS}
     return CastCase(
         throw=throw,
-        sheet=sheet,
-        works=works,
+        sheet=known.sheet,
+        works=made.works,
         values={name: predicted(name, found[name]) for name in FIELDS},
         samples=found,
         inputs=inputs,
         arguments=arguments,
         share=share,
-        diameter=diameter,
+        diameter=made.diameter,
         lip_slack=inputs.lip_slack,
         over_runs=float(np.mean(found["peak_slack"] > inputs.lip_slack)),
         rests_on=_rests_on(known, inputs, throw),
-        notes=(*notes, *_line_short(flown.landed, known.samples)),
-        seed=seed,
+        notes=(*made.notes, *_line_short(casts.landed, known.samples)),
+        seed=known.seed,
     )
-
-
-def reckoned(known: Known, works: tuple[str, ...], throw: Throw) -> tuple[CastInputs, float, tuple[str, ...]]:
-    """The inputs of a cast for every draw, its line's diameter, and doubts in words.
-
-    Parameters
-    ----------
-    known : Known
-        The reel as it stands **[SI]**.
-    works : tuple of str
-        Ids of works **[-]**.
-    throw : Throw
-        The throw **[SI]**.
-
-    Returns
-    -------
-    tuple
-        Inputs **[SI]**, diameter **[m]**, notes **[-]**.
-
-    Source
-    ------
-    JCGM 101:2008, 7.3.
-    """
-    sheet = known.sheet
-    measured = next((one.measured.value for one in known.taken if one.kind == "line_diameter"), None)
-    diameter = diameter_of(throw, measured)
-    witness = spin_witness(known)
-    state = after(known.state, sheet, chosen(works, sheet.reel.kind))
-    draws = {
-        **then(witness.known, state),
-        **draw(CAST_DRAWS, samples=known.samples, seed=known.seed + 2),
-    }
-    return cast_inputs(sheet, state, draws, throw, diameter), diameter, (*known.notes, *witness.notes)
 
 
 def _share(throw: Throw, inputs: CastInputs) -> float | None:
@@ -232,7 +227,7 @@ def _share(throw: Throw, inputs: CastInputs) -> float | None:
         return None
     if not throw.brake.is_searched:
         return share_of(throw.brake, inputs.brakes)
-    found = share_for_slack(inputs.middle(), throw.brake.slack or inputs.lip_slack / 2)
+    found = share_for_slack(inputs.middle, throw.brake.slack or inputs.lip_slack / 2)
     # A brake that would have to be stronger than the reel's is set as hard as it goes.
     return 1.0 if found is None else min(found, 1.0)
 

@@ -8,14 +8,16 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from spoolwright.judgement.brake_setting import BrakeSetting
-from spoolwright.judgement.cast_case import ENDS, CastCase, cast_case, reckoned
+from spoolwright.judgement.cast_case import ENDS, CastCase, flown
+from spoolwright.judgement.cast_reckoned import Reckoned, reckoned
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.narrowing import Known
 from spoolwright.judgement.prediction import Predicted
 from spoolwright.judgement.same_arm import speed_with
+from spoolwright.judgement.throw import Throw
 
-SURE = 0.95
-"""Share of the draws that must agree before a gain or a loss is called one."""
+LEAST_SLACK = 1e-3
+"""Slack [m] that counts as some, where there was none before."""
 
 
 @dataclass(frozen=True)
@@ -63,6 +65,7 @@ def compared(today: CastCase, works: Sequence[str], known: Known) -> Compared | 
 
     Examples
     --------
+    >>> from spoolwright.judgement.cast_case import cast_case
     >>> from spoolwright.judgement.narrowing import know
     >>> from spoolwright.judgement.throw import Throw
     >>> from spoolwright.sheets import reel_sheet
@@ -74,12 +77,13 @@ def compared(today: CastCase, works: Sequence[str], known: Known) -> Compared | 
     """
     if today.why_not:
         return None
+    made, throw = _same_arm(today, tuple(works), known)
     held = today.throw.brake if today.share is None else BrakeSetting(share=today.share)
-    untouched = _with(today, works, held, known)
+    untouched = flown(made, replace(throw, brake=held))
     again = None
     if today.share is not None:
-        slack = max(today.values["peak_slack"].middle, 1e-3)
-        again = _with(today, works, BrakeSetting(slack=slack), known)
+        slack = max(float(today.middle.summary.peak_slack), LEAST_SLACK)
+        again = flown(made, replace(throw, brake=BrakeSetting(slack=slack)))
     return Compared(
         works=tuple(works),
         untouched=untouched,
@@ -90,15 +94,16 @@ def compared(today: CastCase, works: Sequence[str], known: Known) -> Compared | 
     )
 
 
-def _with(today: CastCase, works: Sequence[str], brake: BrakeSetting, known: Known) -> CastCase:
+def _same_arm(today: CastCase, works: tuple[str, ...], known: Known) -> tuple[Reckoned, Throw]:
     """The same arm throws: with a lighter spool it throws a little faster."""
     assert today.inputs is not None
-    throw = replace(today.throw, brake=brake, diameter=today.diameter)
-    after = reckoned(known, tuple(works), throw)[0]
-    now = today.inputs.middle()
-    faster = float(np.ravel(speed_with(now, after.middle()) / now.plain["release_speed"])[0])
-    throw = replace(throw, speed=throw.speed * faster)
-    return cast_case(known.sheet, None, works, throw=throw, known=known)
+    throw = replace(today.throw, diameter=today.diameter)
+    made = reckoned(known, works, throw)
+    now = today.inputs.middle
+    faster = float(np.ravel(speed_with(now, made.inputs.middle) / now.plain["release_speed"])[0])
+    speed = np.asarray(made.inputs.plain["release_speed"]) * faster
+    inputs = made.inputs.with_plain(release_speed=speed)
+    return replace(made, inputs=inputs), replace(throw, speed=throw.speed * faster)
 
 
 def _difference(name: str, after: CastCase, before: CastCase) -> Predicted:

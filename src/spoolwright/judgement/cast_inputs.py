@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import cached_property
 from math import inf, pi, sin
 
 import numpy as np
@@ -72,6 +73,7 @@ class CastInputs:
         """The same with other plain arguments."""
         return replace(self, plain={**self.plain, **changed})
 
+    @cached_property
     def middle(self) -> CastInputs:
         """The cast in the middle of all drawn: each argument its median, arrays of one."""
         held = replace(
@@ -84,7 +86,7 @@ class CastInputs:
 
 
 def _one(value: Sample | float) -> Sample:
-    return np.array([float(np.median(value))])
+    return np.array([float(np.median(value)) if isinstance(value, np.ndarray) else value])
 
 
 def diameter_of(throw: Throw, measured: float | None) -> float:

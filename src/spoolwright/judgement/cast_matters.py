@@ -93,7 +93,7 @@ def what_matters(case: CastCase) -> Matters | None:
     """
     if case.inputs is None or case.is_fixed_spool:
         return None
-    middle = case.inputs.middle()
+    middle = case.inputs.middle
     share = 1.0 if case.share is None else case.share
     changed = {key: (words, other) for key, (words, change) in _CHANGES.items()
                if (other := change(middle)) is not None}  # fmt: skip

@@ -135,7 +135,7 @@ def share_words(case: CastCase) -> str:
     Our own words.
     """
     share = case.share or 0.0
-    said = f"{share:.0%} of its hardest"
+    said = f"{_percent(share)} of its hardest"
     blocks = case.inputs.brakes.blocks if case.inputs is not None else 0
     only_blocks = case.inputs is not None and blocks > 0 and case.inputs.brakes.magnets == 0
     return f"{said} ({share * blocks:.1f} of its {blocks} blocks)" if only_blocks else said
@@ -146,9 +146,9 @@ def _over_runs(case: CastCase, system: str) -> tuple[str, ...]:
     where = f"At {at} of slack the loose turns would stand as high as the spool's lip"
     if case.over_runs < 0.005:
         return (f"{where}: none of the casts drawn comes to it.",)
+    passing = f"{_percent(case.over_runs)} of the casts drawn pass it"
     return (
-        f"{where} (a guess at where an over-run begins): {case.over_runs:.0%} of the casts drawn pass it, "
-        "and there the thumb has to be quicker.",
+        f"{where} (a guess at where an over-run begins): {passing}, and there the thumb has to be quicker.",
     )
 
 
@@ -208,16 +208,18 @@ def _plain(change: Change, case: CastCase, matters: Matters, system: str) -> str
 
 def _gummed(change: Change, case: CastCase, matters: Matters, system: str) -> str:
     cost = _of_all(change.gain, matters, system)
-    said = f"Bearings gummed, ten times the drag: {cost} with the brake as it stands"
+    sound = case.inputs is None or case.inputs.gum < CLEAN
+    which = "gummed, ten times the drag" if sound else "ten times as stiff as these"
+    said = f"Bearings {which}: {cost} with the brake as it stands"
     if change.gain_again is None or change.again is None:
         return f"{said}."
-    back = "taken out" if change.again == 0.0 else f"set back to {change.again:.0%}"
+    back = "taken out" if change.again == 0.0 else f"set back to {_percent(change.again)}"
     return f"{said}, {_signed(change.gain_again, system)} with the brake {back} for the slack of before."
 
 
 def _harder(change: Change, case: CastCase, matters: Matters, system: str) -> str:
     less = length_words(abs(change.more_slack), system)
-    return f"The brake set 30% harder: {_of_all(change.gain, matters, system)}, and {less} less slack."
+    return f"The brake set 30 % harder: {_of_all(change.gain, matters, system)}, and {less} less slack."
 
 
 def _freer(change: Change, case: CastCase, matters: Matters, system: str) -> str:
@@ -232,8 +234,9 @@ def _freer(change: Change, case: CastCase, matters: Matters, system: str) -> str
     further = f"the spool runs {length_words(change.more_slack, system)} further ahead"
     if change.gain_again is None or change.again is None:
         return f"{said}, and {further}: more for the thumb to hold."
+    up = f"from {_percent(matters.share or 0)} to {_percent(change.again)} of its hardest"
     return (
-        f"{said} with the brake up from {matters.share or 0:.0%} to {change.again:.0%} of its hardest. With "
+        f"{said} with the brake up {up}. With "
         f"the brake untouched it is {_signed(change.gain, system)}, but {further}: over-runs get worse."
     )
 
@@ -245,7 +248,7 @@ def _of_all(gain: float, matters: Matters, system: str) -> str:
     if abs(gain) < 5e-4 * matters.distance:
         return _signed(gain, system)
     whole = length_words(matters.distance, system)
-    return f"{_signed(gain, system)} ({abs(gain) / matters.distance:.1%} of {whole})"
+    return f"{_signed(gain, system)} ({_percent(abs(gain) / matters.distance, 1)} of {whole})"
 
 
 def _signed(value: float, system: str) -> str:
@@ -287,6 +290,10 @@ def compared_told(found: Compared, title: str, system: str = "metric") -> tuple[
         f"brake set again for the slack of before, at {share_words(found.again)}.",
         f"With the brake untouched: {gain_words(found.gain, system)}, and {ahead}.",
     )
+
+
+def _percent(share: float, places: int = 0) -> str:
+    return f"{100 * share:.{places}f} %"
 
 
 def _verdict(gain: Predicted, distance: float) -> str:

@@ -44,7 +44,7 @@ def speed_with(now: CastInputs, then: CastInputs) -> Sample:
     >>> from spoolwright.judgement.throw import Throw
     >>> from spoolwright.sheets import reel_sheet
     >>> case = cast_case(reel_sheet.load("tarvak-58r"), throw=Throw(0.150, 55.0), samples=100)
-    >>> now = case.inputs.middle()
+    >>> now = case.inputs.middle
     >>> bool(55.0 < speed_with(now, now.with_plain(spool_inertia=now.plain["spool_inertia"] / 2))[0] < 60.0)
     True
     """

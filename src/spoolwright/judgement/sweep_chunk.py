@@ -8,8 +8,8 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
-from spoolwright.judgement.cast_case import reckoned
 from spoolwright.judgement.cast_inputs import CAST_DRAWS
+from spoolwright.judgement.cast_reckoned import reckoned
 from spoolwright.judgement.monte_carlo import Sample, draw
 from spoolwright.judgement.narrowing import know
 from spoolwright.judgement.taken import Taken
@@ -149,7 +149,7 @@ def cast_chunk(order: Order, chunk: Chunk) -> Cast:
     known = know(order.sheet, taken, samples=chunk.samples, seed=chunk.seed)
     found: dict[str, list[Sample]] = {name: [] for name in MEASURES}
     for option in order.options:
-        inputs = reckoned(known, option.works, order.throw)[0]
+        inputs = reckoned(known, option.works, order.throw).inputs
         for share in option.shares:
             arguments = inputs.arguments(share, order.throw.brake.constant)
             flown = cast.simulate(**arguments, variant=inputs.variant)

@@ -13,6 +13,7 @@ urlpatterns = [
     path("find/", include("spoolwright.pages.finder.urls")),
     path("", include("spoolwright.pages.on_the_bench.urls")),
     path("", include("spoolwright.pages.carries.urls")),
+    path("", include("spoolwright.pages.casts.urls")),
     path("", include("spoolwright.pages.long_run.urls")),
     path("", include("spoolwright.pages.wears.urls")),
     path("sheets/", include("spoolwright.pages.reel_sheet.urls")),

@@ -64,7 +64,7 @@ def test_a_fixed_spool_is_cast_as_one() -> None:
 
 def test_the_middle_is_the_median_of_every_argument() -> None:
     inputs = made("tarvak-58r")
-    middle = inputs.middle()
+    middle = inputs.middle
     assert middle.plain["release_speed"] == pytest.approx(np.median(inputs.plain["release_speed"]))
     assert middle.drag.windage.shape == (1,)
     assert middle.brakes.centrifugal == pytest.approx(np.median(inputs.brakes.centrifugal))

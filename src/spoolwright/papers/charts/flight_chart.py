@@ -11,7 +11,7 @@ from spoolwright.papers.charts.house_chart import Chart, Scale, Spec
 from spoolwright.papers.charts.states_chart import Along, Curve, Story, states
 from spoolwright.papers.figures import Span, shown
 
-ROOM_BELOW = 0.13
+ROOM_BELOW = 0.2
 """Of the height of the chart, kept free under the water for the marks of where casts come down."""
 
 
@@ -69,7 +69,7 @@ def _landing(
 ) -> list[Spec]:
     """A bar under the water from the shorter to the longer end, with a tick at the middle."""
     place, level = scales
-    depth = -ROOM_BELOW * tall * (number + 0.5) / count
+    depth = -ROOM_BELOW * tall * (0.3 + 0.6 * (number + 0.5) / count)
     low, high, at = place(flight.distance.low), place(flight.distance.high), level(depth)
     first = number == 0
     bar = {"type": "rule", "color": house.INK, "aria": False, "strokeWidth": 6 if first else 1.2}
@@ -86,5 +86,7 @@ def _landing(
     ]
     if first:
         said = f"{round(10 * flight.distance.share)} casts in 10 come down here"
-        layers.append(house.words(said, house.at(low, at), encoding, align="right", baseline="middle", dx=-6))
+        middle = level(-ROOM_BELOW * tall * 0.6)
+        beside = {"align": "right", "baseline": "middle", "dx": -6}
+        layers.append(house.words(said, house.at(low, middle), encoding, **beside))
     return layers
