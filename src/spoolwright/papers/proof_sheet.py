@@ -39,10 +39,14 @@ class Proved:
 
 @dataclass(frozen=True)
 class DragTable:
-    """Pull and torque at turns of the star from free; `radius` is where the line leaves, with its unit."""
+    """Pull and torque at turns of the star from free, or at places on a lever's way, as `by` says.
+
+    `radius` is where the line leaves, with its unit.
+    """
 
     radius: str
     rows: tuple[tuple[str, Figure, Figure], ...]
+    by: str = "turns of the star"
 
 
 @dataclass(frozen=True)
@@ -136,7 +140,7 @@ def _drag_table(sheet: ProofSheet) -> dict[str, Any] | None:
         [turns, shown(pull, sheet.system), shown(torque, sheet.system)]
         for turns, pull, torque in sheet.drag_table.rows
     ]
-    return {"radius": sheet.drag_table.radius, "rows": rows}
+    return {"radius": sheet.drag_table.radius, "by": sheet.drag_table.by, "rows": rows}
 
 
 def render(sheet: ProofSheet) -> bytes:

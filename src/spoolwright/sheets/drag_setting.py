@@ -51,9 +51,13 @@ class DragSetting:
         return turns / self.whole
 
 
+STAR = DragSetting()
+"""What is meant where no sheet says what sets the drag."""
+
+
 def setting_of(sheet: ReelSheet | None) -> DragSetting:
     """What sets this reel's drag; a star where the sheet says nothing of it."""
     drag = sheet.drag if sheet else None
     if drag is None:
-        return DragSetting()
+        return STAR
     return DragSetting(drag.control, drag.turns_to_full, drag.lever.cam_angle if drag.lever else None)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 from django.test import Client
 
 from spoolwright.pages.reel_sheet import shelf as page_shelf
+from spoolwright.sheets.sheet_tables import Kind
 from spoolwright.shop.acts.add_sheet_version import add_sheet_version
 from tests.unit.papers.section import reels
 
@@ -19,7 +20,14 @@ def test_sheets_stand_under_their_kind_in_the_order_of_kinds(shelf: Any, hand: A
     found = page_shelf.kinds()
     assert [kind for kind, _ in found] == ["round multiplier", "fly"]
     assert [one.shown for one in found[0][1]] == ["Pellmar 70", "Tarvak 52", "Tarvak 54C", "Tarvak 58R"]
+    assert {slug for slug, _ in page_shelf.not_ours()} == set(reels.OTHERS)
+
+
+def test_nothing_is_offered_that_the_shop_has(shelf: Any) -> None:
+    taken = {slug: shelf[slug] for slug in reels.OTHERS}
     assert page_shelf.not_ours() == []
+    assert [kind for kind, _ in page_shelf.kinds()] == list(get_args(Kind))
+    assert len(taken) == 4
 
 
 def test_an_empty_shelf_offers_what_comes_with_the_program(desk: Client) -> None:

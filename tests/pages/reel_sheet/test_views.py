@@ -19,6 +19,7 @@ HTMX = {"HTTP_HX_REQUEST": "true"}
 
 @pytest.mark.parametrize("slug", reels.SLUGS)
 def test_every_shipped_sheet_is_shown_whole(desk: Client, shelf: Any, slug: str) -> None:
+    assert shelf[slug]
     response = desk.get(f"/sheets/{slug}/")
     page = response.content.decode()
     assert response.status_code == 200

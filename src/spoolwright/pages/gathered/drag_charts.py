@@ -10,6 +10,7 @@ from spoolwright.judgement.prediction import Predicted
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import Span
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.shop.questions.predictions import KeptPrediction, prediction_of
 
@@ -18,14 +19,16 @@ MUCH_THE_SAME = 0.03
 """Two options whose greatest pulls lie nearer than this share get one chart."""
 
 
-def by_turns(kept: KeptPrediction, system: str, width: int | None = None) -> Chart | None:
-    """Pull against turns of the star at a full spool."""
+def by_turns(
+    kept: KeptPrediction, system: str, width: int | None = None, setting: DragSetting = STAR
+) -> Chart | None:
+    """Pull against turns of the star, or the lever's way, at a full spool."""
     if len(kept.star_turns) < 2:
         return None
     turns = [row.turns for row in kept.star_turns]
     band = [span(row.pull) for row in kept.star_turns]
     radius = float(kept.star_turns[0].pull.conditions["radius"])
-    return charts.drag_by_turns(turns, band, radius=radius, system=system, width=width)
+    return charts.drag_by_turns(turns, band, radius=radius, system=system, width=width, setting=setting)
 
 
 def by_fill(kept: KeptPrediction, sheet: ReelSheet, system: str, width: int | None = None) -> Chart | None:

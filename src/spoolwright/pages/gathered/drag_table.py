@@ -1,4 +1,4 @@
-"""Pull and torque by turns of the star: measured after the work where it was, else expected."""
+"""Pull and torque by turns of the star or way of the lever: measured after the work, else expected."""
 
 from __future__ import annotations
 
@@ -12,6 +12,7 @@ from spoolwright.judgement.prediction import StarTurn
 from spoolwright.pages.gathered import findings, pictures
 from spoolwright.papers.figures import Span
 from spoolwright.papers.proof_sheet import DragTable
+from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.diary import Diary
@@ -28,17 +29,25 @@ Row = tuple[str, Any, Any]
 
 def gathered(diary: Diary, after: Sequence[Block], system: str) -> DragTable | None:
     """One radius: that of the latest measured pull; pulls at another radius stay out of the table."""
-    measured = _measured(after, pictures.sheet_of(diary.visit))
+    sheet = pictures.sheet_of(diary.visit)
+    setting = setting_of(sheet)
+    measured = _measured(after, sheet)
     expected = _expected(diary)
     if not measured and not expected:
         return None
     radius = measured[-1][1] if measured else float(expected[0].pull.conditions["radius"])
-    rows = {turns: _measured_row(turns, pull, radius) for turns, r, pull in measured if _same(r, radius)}
+    rows = {t: _measured_row(t, pull, radius, setting) for t, r, pull in measured if _same(r, radius)}
+    apart = 0.2 if not setting.is_lever else 0.04 * setting.whole
     for row in expected:
-        if all(abs(row.turns - turns) > 0.2 for turns in rows):
-            rows[row.turns] = _expected_row(row, radius)
+        if all(abs(row.turns - turns) > apart for turns in rows):
+            rows[row.turns] = _expected_row(row, radius, setting)
     kept = [rows[turns] for turns in sorted(rows) if turns > 0][:MOST_ROWS]
-    return DragTable(quantities.show(radius, "length", system), tuple(kept)) if kept else None
+    by = setting.by.removeprefix("the ")
+    return DragTable(quantities.show(radius, "length", system), tuple(kept), by) if kept else None
+
+
+def _place(turns: float, setting: DragSetting) -> str:
+    return setting.at(turns).removesuffix(" of its way") if setting.is_lever else f"{turns:g}"
 
 
 def _measured(after: Sequence[Block], sheet: ReelSheet | None) -> list[tuple[float, float, Measured]]:
@@ -72,13 +81,13 @@ def _same(one: float, other: float) -> bool:
     return abs(one - other) <= SAME_RADIUS * other
 
 
-def _measured_row(turns: float, pull: Measured, radius: float) -> Row:
-    return f"{turns:g}", pull, pull_torque(pull, Measured(radius, RADIUS_UNSURE, "length"))
+def _measured_row(turns: float, pull: Measured, radius: float, setting: DragSetting) -> Row:
+    return _place(turns, setting), pull, pull_torque(pull, Measured(radius, RADIUS_UNSURE, "length"))
 
 
-def _expected_row(row: StarTurn, radius: float) -> Row:
+def _expected_row(row: StarTurn, radius: float, setting: DragSetting) -> Row:
     """The torque stays what it is; at another radius the pull is another."""
     its = float(row.pull.conditions["radius"])
     middle, low, high = (value * its for value in (row.pull.middle, row.pull.low, row.pull.high))
     pull = Span(middle / radius, low / radius, high / radius, "force")
-    return f"{row.turns:g}, expected", pull, Span(middle, low, high, "torque")
+    return f"{_place(row.turns, setting)}, expected", pull, Span(middle, low, high, "torque")

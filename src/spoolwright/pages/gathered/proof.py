@@ -10,6 +10,7 @@ from spoolwright.pages.gathered import drag_table, findings, offers, parties, pi
 from spoolwright.pages.words import conditions, promised, when
 from spoolwright.papers.proof_sheet import Instrument, ProofSheet, Proved, Signature
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.shop.questions.diary import Diary
 
 CAUTIONS = (
@@ -25,13 +26,14 @@ def gathered(diary: Diary, entry: Any, shop: Any, system: str) -> ProofSheet:
     last_work = max((b.entry.seq for b in before if b.kind == "work"), default=0)
     after = [b for b in before if b.entry.seq > last_work]
     rows = list(block.part.rows.all())
+    setting = setting_of(pictures.sheet_of(diary.visit))
     return ProofSheet(
         shop=parties.house(shop),
         customer=parties.addressee(diary.customer),
         reel=parties.reel_mark(diary.visit),
         number=number(diary, entry),
         date=when.dated(entry.written_at),
-        proved=tuple(_proved(row, system) for row in rows),
+        proved=tuple(_proved(row, system, setting) for row in rows),
         rule=" ".join(dict.fromkeys(row.rule for row in rows)),
         done=_done(before),
         pull=signals.pull_chart(after, rows, system),
@@ -52,7 +54,7 @@ def number(diary: Diary, entry: Any) -> str:
     return f"{diary.visit.tag}-{proofs.index(entry.pk) + 1}"
 
 
-def _proved(row: Any, system: str) -> Proved:
+def _proved(row: Any, system: str, setting: DragSetting) -> Proved:
     promise = Promise(row.promise.low_si, row.promise.high_si, row.promise.dimension)
     taken = findings.measured(row.measured)
     again = decide(promise, taken, system=system)
@@ -63,7 +65,7 @@ def _proved(row: Any, system: str) -> Proved:
         measured=findings.figure(row.measured, system),
         decision=row.decision,
         before=findings.figure(row.before, system) if row.before else "no reading",
-        conditions=conditions.in_words(row.measured.reading.conditions, system),
+        conditions=conditions.in_words(row.measured.reading.conditions, system, setting),
         words="" if row.decision == "shown" else words,
         wrong_pass=chance_said(chance_outside(promise, taken)) if row.decision == "shown" else "",
     )

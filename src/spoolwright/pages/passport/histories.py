@@ -14,6 +14,7 @@ from spoolwright.pages.words import conditions, promised, shown, when
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart, Manner, Then
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.sheets.reading_kinds import ReadingKind
 from spoolwright.shop.questions.passport import Passport, ReadingInPassport
 
@@ -47,19 +48,26 @@ class Histories:
         return bool(self.several or self.once)
 
 
-def histories(found: Passport, system: str) -> Histories:
+def histories(found: Passport, system: str, setting: DragSetting = STAR) -> Histories:
     """The kinds in the order of the registry."""
     several, once = [], []
     for kind in reading_kinds.kinds().values():
         readings = found.readings_of(kind.id)
         if len(readings) > 1:
-            several.append(History(kind.id.replace("_", "-"), kind.title, drawn(kind, readings, system)))
+            several.append(
+                History(kind.id.replace("_", "-"), kind.title, drawn(kind, readings, system, setting))
+            )
         elif readings:
-            once.append(single(kind, readings[0], system))
+            once.append(single(kind, readings[0], system, setting))
     return Histories(several, once)
 
 
-def drawn(kind: ReadingKind, readings: Sequence[ReadingInPassport], system: str) -> Chart:
+def drawn(
+    kind: ReadingKind,
+    readings: Sequence[ReadingInPassport],
+    system: str,
+    setting: DragSetting = STAR,
+) -> Chart:
     groups = alike(readings, system)
     how = Manner(system, promised.unit_of(kind.id))
     points = [
@@ -69,7 +77,7 @@ def drawn(kind: ReadingKind, readings: Sequence[ReadingInPassport], system: str)
             measured=measured(reading),
             alike=group,
             after_work=reading.after_work,
-            words=conditions.in_words(reading.conditions, system),
+            words=conditions.in_words(reading.conditions, system, setting),
         )
         for reading, group in zip(readings, groups, strict=True)
     ]
@@ -90,9 +98,9 @@ def alike(readings: Sequence[ReadingInPassport], system: str) -> list[int]:
     return numbers
 
 
-def single(kind: ReadingKind, reading: ReadingInPassport, system: str) -> Once:
+def single(kind: ReadingKind, reading: ReadingInPassport, system: str, setting: DragSetting = STAR) -> Once:
     value, spread = in_two(reading, system)
-    said = conditions.in_words(reading.conditions, system)
+    said = conditions.in_words(reading.conditions, system, setting)
     state = "after the work" if reading.after_work else "as found"
     told = f"{when.dated(reading.written_at)}, number {reading.tag}, {state}"
     return Once(kind.title, value, spread, ", ".join(filter(None, (told, said))))

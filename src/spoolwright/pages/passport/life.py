@@ -19,6 +19,7 @@ from spoolwright.pages.words import places, when
 from spoolwright.papers import section_drawing
 from spoolwright.papers.section_drawing import Ringed
 from spoolwright.sheets import reel_sheet
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.shop.questions import reel_sheets
 from spoolwright.shop.questions.passport import Passport
@@ -66,7 +67,7 @@ def life_of(found: Passport, system: str) -> Life:
     return Life(
         passport=found,
         stays=told,
-        histories=histories(found, system),
+        histories=histories(found, system, setting_of(sheet)),
         watched=watched(found, sheet, system),
         service=service(told, found.reel.customer.water),
         mark=mark(found),

@@ -14,6 +14,7 @@ from spoolwright.pages.gathered import pictures, signals
 from spoolwright.pages.proof.beside import Beside, beside, is_to_be_taken
 from spoolwright.pages.words import shown
 from spoolwright.papers.charts import Chart
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions import by_number
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.diary import Diary, diary
@@ -48,7 +49,8 @@ class Bench:
 
     @cached_property
     def rows(self) -> list[Beside]:
-        return [beside(row, self.visit.tag, self.system) for row in self.promises]
+        setting = setting_of(pictures.sheet_of(self.visit))
+        return [beside(row, self.visit.tag, self.system, setting) for row in self.promises]
 
     @property
     def unmeasured(self) -> list[Beside]:

@@ -15,6 +15,7 @@ from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import Span
 from spoolwright.papers.figures import shown as figure_shown
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.shop.questions.readings import ToProve
 
 WRITES = {"pull trace": "pull", "spin-down": "spin"}
@@ -39,16 +40,16 @@ class Beside:
     name: str
 
 
-def beside(row: ToProve, tag: int, system: str) -> Beside:
+def beside(row: ToProve, tag: int, system: str, setting: DragSetting = STAR) -> Beside:
     promise, value = row.promise, row.measured
     decision = _decided(promise, value, system) if value else None
     kind = promise.reading_kind or promise.kind
     return Beside(
         title=promised.title(promise),
         promised=promised.in_words(promise, system),
-        where=conditions.in_words(promise.conditions, system),
+        where=conditions.in_words(promise.conditions, system, setting),
         measured=_said(value, system),
-        taken=conditions.in_words(value.reading.conditions, system) if value else "",
+        taken=conditions.in_words(value.reading.conditions, system, setting) if value else "",
         before=_said(row.before, system),
         decision=decision,
         nearest=_said(row.nearest, system),

@@ -15,6 +15,7 @@ from spoolwright.papers import section_drawing
 from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import shown as figure_shown
 from spoolwright.papers.quote import Offer, Quote, cap_sentence, law_sentence, side_by_side
+from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.shop.questions.diary import Diary, diary
 
 OF_THE_DRAG = ("pull_full", "start_up_ratio", "judder")
@@ -71,7 +72,7 @@ def as_shown(entry: Any, shop: Any, system: str) -> Shown:
         is_extra=block.part.extends_id is not None,
         is_only_told=_is_only_told(block.part),
         deposit_minor=block.part.deposit_asked_minor,
-        offers=tuple(_offers(quote, block.part, drawn, system)),
+        offers=tuple(_offers(quote, block.part, drawn, system, setting_of(pictures.sheet_of(held.visit)))),
         found=tuple((it.what, figure_shown(it.value, system), it.conditions) for it in quote.found),
         beside=side_by_side(quote),
         emptying=_emptying(held, drawn, system),
@@ -108,8 +109,10 @@ def _about_the_drag(part: Any) -> list[Any]:
     return [option for option in options if any(p.reading_kind in OF_THE_DRAG for p in option.promises.all())]
 
 
-def _offers(quote: Quote, part: Any, drawn: list[tuple[Any, Any]], system: str) -> list[OfferShown]:
-    charts = {option.pk: drag_charts.by_turns(kept, system) for option, kept in drawn}
+def _offers(
+    quote: Quote, part: Any, drawn: list[tuple[Any, Any]], system: str, setting: DragSetting
+) -> list[OfferShown]:
+    charts = {option.pk: drag_charts.by_turns(kept, system, setting=setting) for option, kept in drawn}
     found = []
     for option, offer in zip(part.options.all(), quote.offers, strict=True):
         promises = tuple((it.what, figure_shown(it.value, system), it.conditions) for it in offer.promises)

@@ -22,6 +22,7 @@ from spoolwright.pages.quote.expected import Expected, expected
 from spoolwright.pages.quote.promises_form import PromisesForm
 from spoolwright.pages.quote.send_form import SendForm
 from spoolwright.pages.quote.works_form import WorksForm
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.acts.open_diary import Beside
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.acts.send_quote import OfferedOption, as_offered
@@ -62,7 +63,8 @@ class OptionNow:
         promised = {PREDICTS[one.reading_kind] for one in self.option.promises}
         keys = [*(k for k in self.option.predicted if k not in BESIDES), *BESIDES]
         values = [self.option.predicted[k] for k in keys if k in self.option.predicted and k not in promised]
-        return [expected(value, self.promises.desk.system) for value in values]
+        desk = self.promises.desk
+        return [expected(value, desk.system, setting=setting_of(desk.sheet)) for value in values]
 
     @property
     def carried(self) -> str:

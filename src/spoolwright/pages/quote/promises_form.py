@@ -18,6 +18,7 @@ from spoolwright.pages.quote.expected import Expected, expected
 from spoolwright.pages.words import conditions, promised
 from spoolwright.pages.words.asked import QuantityField
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.acts.send_quote import OfferedPromise
 
 MOST_OWN = 3
@@ -162,9 +163,10 @@ class PromisesForm(forms.Form):
 
     def _row(self, one: PromisedReading) -> PromiseRow:
         kind = reading_kinds.kind(one.reading_kind)
-        where = conditions.in_words(self._where(one), self.desk.system)
+        setting = setting_of(self.desk.sheet)
+        where = conditions.in_words(self._where(one), self.desk.system, setting)
         ends = tuple(self[f"{kind.id}_{end}"] for end in ("low", "high") if f"{kind.id}_{end}" in self.fields)
-        told = expected(one.predicted, self.desk.system, kind.id)
+        told = expected(one.predicted, self.desk.system, kind.id, setting)
         return PromiseRow(kind.title, told, where, self[kind.id], ends, self[f"{kind.id}_was"])
 
     @property

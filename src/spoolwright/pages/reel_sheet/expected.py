@@ -15,6 +15,7 @@ from spoolwright.pages.reel_sheet.rows import coefficients
 from spoolwright.pages.words import shown
 from spoolwright.papers.figures import Span
 from spoolwright.papers.figures import shown as figure
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 SAMPLES = 4000
@@ -69,24 +70,24 @@ def reaching(
     return advice, ways_to_reach(sheet, thawed(taken), target, samples=WAY_SAMPLES, seed=SEED, system=system)
 
 
-def told(value: Predicted, title: str, system: str, control: str = "star") -> Expected:
-    """A prediction in words, in the reader's units; `control` is what sets this reel's drag."""
+def told(value: Predicted, title: str, system: str, setting: DragSetting = STAR) -> Expected:
+    """A prediction in words, in the reader's units; `setting` is what sets this reel's drag."""
     span = Span(value.middle, value.low, value.high, value.dimension)
     middle, _, ends = figure(span, system).partition(", ")
     if value.dimension == "ratio":
         middle, ends = coefficients(value.middle, value.middle), coefficients(value.low, value.high)
     reasons = tuple(Reason(why, any(mark in why for mark in GUESS)) for why in value.rests_on)
-    conditions = _conditions(value, system, control)
+    conditions = _conditions(value, system, setting)
     return Expected(title, shown.unbroken(middle), shown.unbroken(ends), conditions, reasons)
 
 
-def _conditions(value: Predicted, system: str, control: str) -> str:
+def _conditions(value: Predicted, system: str, setting: DragSetting) -> str:
     said = []
     radius, turns = value.conditions.get("radius"), value.conditions.get("star_turns")
     if isinstance(radius, float):
         said.append(f"line leaving at {shown.quantity(radius, 'length', system)}")
     if isinstance(turns, float):
-        said.append(f"{control} {turns:g} turns from free")
+        said.append(setting.stands(turns))
     diameter = value.conditions.get("line_diameter")
     if isinstance(diameter, float):
         said.append(f"line of {shown.unbroken(quantities.show_stated(diameter, 'length', system))}")
@@ -116,7 +117,7 @@ def ratio_in_words(sheet: ReelSheet) -> str:
         return "1 to 1: this reel has no gears"
     ratio = quantities.show(gears.ratio, "ratio")
     low = ""
-    if gears.low_main_teeth and gears.low_pinion_teeth:
-        slow = quantities.show(gears.low_main_teeth / gears.low_pinion_teeth, "ratio")
+    if gears.low_ratio is not None:
+        slow = quantities.show(gears.low_ratio, "ratio")
         low = f"; in the low gear {slow} to 1 ({gears.low_main_teeth} teeth on {gears.low_pinion_teeth})"
     return f"{ratio} to 1 ({gears.main_teeth} teeth on {gears.pinion_teeth}){low}"

@@ -199,7 +199,7 @@ class Leaf:
 
     def told(self, name: str, title: str) -> Expected | None:
         value = self.value(name)
-        return expected.told(value, title, self.system, self.control) if value else None
+        return expected.told(value, title, self.system, self.prediction.setting) if value else None
 
     @property
     def control(self) -> str:
@@ -241,6 +241,23 @@ class Leaf:
     @property
     def line_per_turn(self) -> Expected | None:
         return self.told("line_per_turn", "Line for one turn of the handle, full spool")
+
+    @property
+    def line_per_low_turn(self) -> Expected | None:
+        return self.told("line_per_turn_low", "The same in the low gear")
+
+    @property
+    def strike(self) -> Expected | None:
+        return self.told("pull_at_strike", "At the strike stop, full spool")
+
+    @property
+    def no_spin(self) -> str:
+        """Why there is no free spin, where the kind has none."""
+        return self.prediction.why_not.get("spin_time", "")
+
+    @property
+    def turns_heading(self) -> str:
+        return f"pull by {self.prediction.setting.by.removeprefix('the ')}"
 
     @property
     def gear_ratio(self) -> str:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from spoolwright.pages.reel_sheet import lubricants_in_words
 from spoolwright.papers import section_drawing
-from spoolwright.papers.section.parts_list import drawn_as
+from spoolwright.papers.section.parts_list import all_drawn_as
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_tables import Part
 
@@ -27,7 +27,7 @@ def parts_off(sheet: ReelSheet) -> list[PartOff]:
         PartOff(
             line,
             lubricants_in_words.short(line.lubricant, line.amount),
-            key if (key := drawn_as(sheet, line)) in keys else "",
+            key if key in keys else "",
         )
-        for line in sheet.parts
+        for line, key in zip(sheet.parts, all_drawn_as(sheet), strict=True)
     ]

@@ -32,7 +32,8 @@ def by_turns(sheet: ReelSheet, expected: Prediction, readings: Readings, system:
         and isclose(one.number("radius") or 0.0, radius, rel_tol=SAME_RADIUS)
     ]
     band = [span(row.pull) for row in rows]
-    return charts.drag_by_turns([row.turns for row in rows], band, taken, radius=radius, system=system)
+    turns = [row.turns for row in rows]
+    return charts.drag_by_turns(turns, band, taken, radius=radius, system=system, setting=expected.setting)
 
 
 def by_fill(sheet: ReelSheet, expected: Prediction, readings: Readings, system: str) -> Chart | None:

@@ -6,14 +6,16 @@ from collections.abc import Mapping
 from typing import Any
 
 from spoolwright.pages.words import shown
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 
 NTH = ("", "first", "second", "third", "fourth", "fifth", "sixth")
 COUNTS = ("", "one", "two", "three", "four", "five", "six")
 
 
-def in_words(conditions: Mapping[str, Any], system: str) -> str:
+def in_words(conditions: Mapping[str, Any], system: str, setting: DragSetting = STAR) -> str:
     """ "line on, radius 23.5 mm, second pull of three, 19 °C"; empty where nothing was written down."""
-    told = (_SAID[key](conditions, system) for key in _SAID if conditions.get(key) not in (None, ""))
+    said = _SAID | {"star_turns": lambda c, _: _stands(c["star_turns"], setting)}
+    told = (said[key](conditions, system) for key in said if conditions.get(key) not in (None, ""))
     return ", ".join(filter(None, told))
 
 
@@ -28,9 +30,10 @@ def _pull(conditions: Mapping[str, Any], _: str) -> str:
     return f"{nth(number)} pull of {COUNTS[of] if of < len(COUNTS) else of}"
 
 
-def _star(conditions: Mapping[str, Any], _: str) -> str:
-    turns = conditions["star_turns"]
-    return f"{turns:g} turn{'' if turns == 1 else 's'} of the star from free"
+def _stands(turns: float, setting: DragSetting) -> str:
+    if setting.is_lever:
+        return setting.stands(turns)
+    return f"{setting.at(turns)} of the {setting.control} from free"
 
 
 def _brakes(conditions: Mapping[str, Any], _: str) -> str:
@@ -41,7 +44,7 @@ _SAID = {
     "place_measured": lambda c, _: str(c["place_measured"]),
     "line": lambda c, _: f"line {c['line']}",
     "radius": lambda c, system: f"radius {shown.quantity(c['radius'], 'length', system)}",
-    "star_turns": _star,
+    "star_turns": lambda c, _: _stands(c["star_turns"], STAR),
     "pull_number": _pull,
     "brakes": _brakes,
     "lubricant_state": lambda c, _: str(c["lubricant_state"]),

@@ -10,6 +10,7 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.papers.charts import house_chart as house
 from spoolwright.papers.charts.house_chart import Chart, Scale, Spec
 from spoolwright.papers.figures import Span, shown
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 
 HEIGHT = 210
 
@@ -138,20 +139,32 @@ def drag_by_turns(
     radius: float,
     system: str = "metric",
     width: int | None = None,
+    setting: DragSetting = STAR,
 ) -> Chart:
-    """Pull against turns of the star from free, at the radius where the line leaves."""
+    """Pull against turns of the star from free, at the radius where the line leaves; or a lever's way."""
     where = quantities.show(radius, "length", system)
     first, last = band[0], band[-1]
     description = (
-        f"Pull against turns of the star, line leaving at {where}: from {shown(first, system)} at "
-        f"{turns[0]:g} turns to {shown(last, system)} at {turns[-1]:g} turns; {len(readings)} readings."
+        f"Pull against {setting.by}, line leaving at {where}: from {shown(first, system)} at "
+        f"{setting.at(turns[0])} to {shown(last, system)} at {setting.at(turns[-1])}; "
+        f"{len(readings)} readings."
     )
     sentence = (
-        f"Each turn of the star adds about {_per_turn(turns, band, system)} of pull at a radius of {where}. "
-        "Check a setting with a scale; the star has no marks."
+        f"{_each(setting)} adds about {_per_turn(turns, band, system)} of pull at a radius of {where}. "
+        f"Check a setting with a scale; {_unmarked(setting)}."
     )
-    along = Along(turns, "ratio", f"turns of the star from free (line leaving at {where})")
+    along = Along(turns, "ratio", f"{setting.along} (line leaving at {where})")
     return _band_chart(along, band, readings, (description, sentence), system, width)
+
+
+def _each(setting: DragSetting) -> str:
+    return "The whole way of the lever" if setting.is_lever else f"Each turn of the {setting.control}"
+
+
+def _unmarked(setting: DragSetting) -> str:
+    if setting.is_lever:
+        return "the preset moves every place on the lever's way"
+    return f"the {setting.control} has no marks"
 
 
 def _per_turn(turns: Sequence[float], band: Sequence[Span], system: str) -> str:

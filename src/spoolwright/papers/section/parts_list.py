@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from functools import cache
+from collections.abc import Mapping
+from functools import cache, lru_cache
 
 from spoolwright.papers.section.arrangement import reel_parts
 from spoolwright.papers.section.measures import measure
@@ -126,23 +127,37 @@ _WORDS: dict[str, tuple[tuple[str, ...], ...]] = {
 
 def drawn_as(sheet: ReelSheet, line: Part) -> str:
     """The key of the part under which the drawing shows this line of the list; empty where it does not."""
-    for place, washer in enumerate(measure(sheet).stack, start=1):
-        if washer.name.casefold() == line.name.casefold():
-            return washer_key(washer, place)
+    return _key_of(line, *_drawn(sheet))
+
+
+def all_drawn_as(sheet: ReelSheet) -> tuple[str, ...]:
+    """The same for every line of the sheet's own list, in its order; worked out once for a sheet."""
+    return _all_drawn_as(sheet)
+
+
+@lru_cache(maxsize=64)
+def _all_drawn_as(sheet: ReelSheet) -> tuple[str, ...]:
+    stack, drawn = _drawn(sheet)
+    return tuple(_key_of(line, stack, drawn) for line in sheet.parts)
+
+
+def _drawn(sheet: ReelSheet) -> tuple[dict[str, str], frozenset[str]]:
+    """Names of the stack's members with their keys, and the keys of everything that is drawn."""
+    m = measure(sheet)
+    stack = {w.name.casefold(): washer_key(w, place) for place, w in enumerate(m.stack, start=1)}
+    return stack, frozenset(part.key for part in reel_parts(m, m.full))
+
+
+def _key_of(line: Part, stack: Mapping[str, str], drawn: frozenset[str]) -> str:
     name = line.name.casefold()
+    if name in stack:
+        return stack[name]
     best, length = "", 0
-    drawn = _drawn_keys(sheet)
     for key, choices in _WORDS.items():
         for words in choices if key in drawn else ():
             if sum(map(len, words)) > length and all(_begins(word).search(name) for word in words):
                 best, length = key, sum(map(len, words))
     return best
-
-
-@cache
-def _drawn_keys(sheet: ReelSheet) -> frozenset[str]:
-    m = measure(sheet)
-    return frozenset(part.key for part in reel_parts(m, m.full))
 
 
 @cache
@@ -153,7 +168,7 @@ def _begins(word: str) -> re.Pattern[str]:
 
 def lines_of(sheet: ReelSheet, key: str) -> tuple[Part, ...]:
     """The lines of the parts list that belong to a drawn part, in the order in which they come off."""
-    found = tuple(line for line in sheet.parts if drawn_as(sheet, line) == key)
+    found = tuple(line for line, own in zip(sheet.parts, all_drawn_as(sheet), strict=True) if own == key)
     return found if found or not _is_the_spools(sheet, key) else lines_of(sheet, "spool")
 
 

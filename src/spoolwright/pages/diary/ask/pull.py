@@ -18,6 +18,7 @@ from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
 from spoolwright.pages.diary.told import pictures, promised_band, readings
 from spoolwright.papers.figures import Span
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.acts.take_pull import Pulled, values_of
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.signals import kept_pull
@@ -131,7 +132,9 @@ class PullForm(SignalForm):
         ]
         return {
             "chart": pictures.pull_chart(kept, desk.system, self._promised()),
-            "told": readings.told(results, self.conditions(), desk.tags, desk.system, "pull trace"),
+            "told": readings.told(
+                results, self.conditions(), desk.tags, desk.system, "pull trace", setting_of(desk.sheet)
+            ),
             "notes": kept.notes,
             "budget": pictures.budget_rows(kept.budget, desk.system),
             "found": list(_found(self.pulled.trace.found)),

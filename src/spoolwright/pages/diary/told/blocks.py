@@ -13,6 +13,7 @@ from spoolwright.pages.diary.desk import Desk
 from spoolwright.pages.diary.told import offers, pictures, proofs, readings
 from spoolwright.pages.words import when
 from spoolwright.sheets import faults
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.signals import pull_of, spin_of
 
@@ -120,7 +121,9 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
     small = pictures.small_pull(pull) if pull else pictures.small_spin(spin) if spin else None
     results = readings.results_of(reading)
     return {
-        "told": readings.told(results, reading.conditions, desk.tags, desk.system, reading.way),
+        "told": readings.told(
+            results, reading.conditions, desk.tags, desk.system, reading.way, setting_of(desk.sheet)
+        ),
         "small": small,
         "chart": reverse("diary:trace", args=[desk.visit.tag, block.entry.pk]) if small else "",
     }

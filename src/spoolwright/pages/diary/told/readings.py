@@ -12,6 +12,7 @@ from spoolwright.pages.diary.told import held_by, limits
 from spoolwright.pages.words import conditions, shown
 from spoolwright.pages.words.promised import IN_PERCENT
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.sheets.reading_kinds import ReadingKind
 
 RADIUS_UNSURE = 0.3e-3
@@ -66,11 +67,12 @@ def told(
     tags: tuple[str, ...],
     system: str,
     way: str = "typed",
+    setting: DragSetting = STAR,
 ) -> Told:
     """The lines of one reading; the conditions stand at the first and are the same for the others."""
     apart = {*IN_PERCENT, *held_by.KINDS} if len(results) > 1 else set()
     own = [result for result in results if result.kind not in apart]
-    words = conditions.in_words(given, system)
+    words = conditions.in_words(given, system, setting)
     same = SAME.get(way, "same conditions")
     lines = [
         _line(result, words if not k else same if words else "", given, tags, system)
