@@ -1,4 +1,4 @@
-"""`spoolwright sheet check FILE`: is this reel sheet in order, and how many faces of its drag slip."""
+"""`spoolwright sheet ...`: is this reel sheet in order, and what is done to reels of its kind."""
 
 from __future__ import annotations
 
@@ -6,13 +6,15 @@ import argparse
 import json
 from typing import Any
 
+from spoolwright.judgement.work_words import changes
+from spoolwright.judgement.works import Work, all_works
 from spoolwright.quantities import SYSTEMS, show
 from spoolwright.sheets import reel_sheet
 from spoolwright.sheets.drag_stack import Pair, StackReading, slipping_pairs
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_remarks import remarks
 
-SUMMARY = "check a reel sheet, or print the schema of one"
+SUMMARY = "check a reel sheet, list the works on its kind, or print the schema of one"
 TYPED = "sheet check FILE [--json]"
 
 
@@ -27,6 +29,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     schema.set_defaults(act=_schema)
     shipped = below.add_parser("list", help="name the sheets that come with us")
     shipped.set_defaults(act=_list)
+    works = below.add_parser("works", help="list the works done on this kind of reel, and what each changes")
+    works.add_argument("file", metavar="FILE", help="a TOML file, or the name of a sheet that comes with us")
+    works.add_argument("--json", action="store_true", help="print one JSON object, SI units inside")
+    works.add_argument("--units", choices=SYSTEMS, default="metric", help="units to show (default: metric)")
+    works.set_defaults(act=_works)
 
 
 def run(args: argparse.Namespace) -> int:
@@ -53,6 +60,35 @@ def _list(args: argparse.Namespace) -> int:
         reel = reel_sheet.load(slug).reel
         print(f"{slug:14} {reel.maker} {reel.model}, {reel.kind}")
     return 0
+
+
+def _works(args: argparse.Namespace) -> int:
+    kind = reel_sheet.load(args.file).reel.kind
+    done = [work for work in all_works().values() if kind in work.kinds]
+    if args.json:
+        print(
+            json.dumps(
+                {"kind": kind, "works": [_work_as_data(work) for work in done]}, ensure_ascii=False, indent=2
+            )
+        )
+        return 0
+    print(f"Works on a {kind}, and what each changes:")
+    for work in done:
+        print(f"{work.id:24} {work.title}")
+        for change in changes(work, args.units):
+            print(f"{'':24}   {change}")
+    return 0
+
+
+def _work_as_data(work: Work) -> dict[str, Any]:
+    effects = [{"on": e.on, "way": e.way, "value": e.value, "mark": e.mark} for e in work.effects]
+    return {
+        "id": work.id,
+        "title": work.title,
+        "says": work.says,
+        "caution": work.caution,
+        "effects": effects,
+    }
 
 
 def _in_words(sheet: ReelSheet, stack: StackReading, system: str) -> list[str]:

@@ -9,6 +9,7 @@ import numpy as np
 
 from spoolwright import quantities
 from spoolwright.judgement import free_spin
+from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.monte_carlo import Rectangular, Sample, draw
 from spoolwright.judgement.narrowing import Known, know, then
 from spoolwright.judgement.prediction import Predicted
@@ -118,7 +119,8 @@ def cold_morning(
     if not free_spin.spool_bearings(sheet) or sheet.reel.kind not in _FREE:
         return _no_free_spool(sheet, morning)
     known = known or know(sheet, readings, samples=samples, seed=seed)
-    state = after(known.state, sheet, chosen(tuple(works), sheet.reel.kind))
+    done = chosen(tuple(works), sheet.reel.kind)
+    state, sheet = after(known.state, sheet, done), changed(sheet, done)
     draws = {name: values[:samples] for name, values in then(known, state).items()}
     kept = len(draws["temperature"])
     share = draw({"film": Rectangular(*FILM)}, samples=kept, seed=seed + 7)["film"]

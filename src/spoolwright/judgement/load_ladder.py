@@ -13,6 +13,7 @@ from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.drive_rungs import drive_rungs
 from spoolwright.judgement.frame_rungs import frame_rungs
 from spoolwright.judgement.gear_rungs import gear_rungs
+from spoolwright.judgement.hand_force import in_words
 from spoolwright.judgement.line_check import HIGHEST_SHARE, LOWEST_SHARE
 from spoolwright.judgement.line_rungs import WOUND, line_rungs
 from spoolwright.judgement.line_said import SaidLine, read_line
@@ -213,7 +214,7 @@ def _ladder(asked: _Asked, works: tuple[str, ...]) -> Ladder:
         radius=asked.radius,
         works=works,
         words=(),
-        notes=known.notes,
+        notes=(*known.notes, *in_words(sheet, drag.limit.middle, asked.radius, asked.system)),
         samples=known.samples,
         seed=known.seed,
     )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from spoolwright.judgement.changed_sheet import changes_sheet
+from spoolwright.judgement.changed_sheet import changes_sheet
 from spoolwright.judgement.how_far import too_far
-from spoolwright.judgement.prediction import Prediction
 from spoolwright.judgement.quote_case import Case
 from spoolwright.judgement.works import Work, all_works
 
@@ -152,15 +153,15 @@ def without_replaced(works: Iterable[Work]) -> tuple[Work, ...]:
     return tuple(known[name] for name in all_works() if name in known and name not in replaced)
 
 
-def past_guard(case: Case, prediction: Prediction | None) -> str:
+def past_guard(case: Case, works: Sequence[Work]) -> str:
     """A sentence where works would take the pull past what the parts behind the drag carry; else nothing.
 
     Parameters
     ----------
     case : Case
         The reel **[SI]**.
-    prediction : Prediction or None
-        What the works would give **[SI]**.
+    works : sequence of Work
+        The works **[-]**.
 
     Returns
     -------
@@ -175,14 +176,16 @@ def past_guard(case: Case, prediction: Prediction | None) -> str:
     --------
     >>> from spoolwright.judgement.quote_case import Around, open_case
     >>> from spoolwright.judgement.shop_rates import starting_rates
-    >>> past_guard(open_case(None, {}, [], starting_rates(), around=Around(kind="fly")), None)
+    >>> past_guard(open_case(None, {}, [], starting_rates(), around=Around(kind="fly")), [])
     ''
     """
     built = case.sound.values.get("pull_full_spool") if case.sound else None
-    given = prediction.values.get("pull_full_spool") if prediction else None
-    if prediction is None or built is None or given is None or case.known is None:
-        return ""
-    return too_far(case.known, prediction.works, built, given, case.around.system)
+    return too_far(case.ladder(works), built, case.around.system)
+
+
+def _loads_more(work: Work) -> bool:
+    """Whether a work can bring the drag nearer to what the parts behind it carry, from either side."""
+    return "pull_full" in work.readings or any(changes_sheet(effect) for effect in work.effects)
 
 
 def _put_right(case: Case) -> tuple[Work, ...]:
@@ -225,7 +228,7 @@ def _most(case: Case, improve: Sequence[Work]) -> tuple[tuple[Work, ...], tuple[
     held_back: list[str] = []
     for work in [w for w in fitting(case) if w.role == "most"]:
         wider = without_replaced([*works, work])
-        past = past_guard(case, case.predict(wider)) if "pull_full" in work.readings else ""
+        past = past_guard(case, wider) if _loads_more(work) else ""
         if past:
             held_back.append(f"{work.title}: not done. {past}")
         else:

@@ -9,13 +9,14 @@ from math import pi
 import numpy as np
 
 from spoolwright.judgement import drag_train, free_spin, grounds, meaning
+from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.narrowing import Known, know, then
 from spoolwright.judgement.reel_state import ReelState, after
 from spoolwright.judgement.taken import Condition, Readings, Taken
 from spoolwright.judgement.works import chosen
 from spoolwright.mechanics import spool
-from spoolwright.sheets.drag_setting import DragSetting, setting_of
+from spoolwright.sheets.drag_setting import STAR, DragSetting, setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 COVERAGE = 0.90
@@ -74,7 +75,7 @@ class Prediction:
     works: tuple[str, ...]
     samples: int
     seed: int
-    setting: DragSetting = DragSetting()
+    setting: DragSetting = STAR
     why_not: Mapping[str, str] = field(default_factory=dict)
 
 
@@ -136,7 +137,8 @@ def predict(
     True
     """
     known = known or know(sheet, readings, samples=samples, seed=seed)
-    state = after(known.state, sheet, chosen(tuple(works), sheet.reel.kind))
+    done = chosen(tuple(works), sheet.reel.kind)
+    state, sheet = after(known.state, sheet, done), changed(sheet, done)
     draws = then(known, state)
     told = grounds.Grounds(sheet, state, known.used, tuple(works), system)
     values, limited_by = _drag_values(sheet, state, draws, told)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from spoolwright.judgement.changed_sheet import changes_sheet
 from spoolwright.judgement.monte_carlo import Triangular
 from spoolwright.judgement.works import Effect, Work
 from spoolwright.sheets import drag_stack, materials
@@ -180,7 +181,8 @@ def after(state: ReelState, sheet: ReelSheet, works: Sequence[Work]) -> ReelStat
     """
     for work in works:
         for effect in work.effects:
-            state = _apply(state, sheet, effect)
+            if not changes_sheet(effect):
+                state = _apply(state, sheet, effect)
     return state
 
 

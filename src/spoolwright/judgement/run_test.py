@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from spoolwright.judgement import drag_train
+from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.fish_run import Course, FishRun, as_recorded, steady
 from spoolwright.judgement.hot_stack import HEAT_DRAWS
 from spoolwright.judgement.monte_carlo import Sample, draw
@@ -115,7 +116,8 @@ def run_test(
     """
     fish = fish or FishRun()
     known = known or know(sheet, readings or {}, samples=samples, seed=seed)
-    state = after(known.state, sheet, chosen(tuple(works), sheet.reel.kind))
+    done = chosen(tuple(works), sheet.reel.kind)
+    state, sheet = after(known.state, sheet, done), changed(sheet, done)
     if sheet.drag is None or not state.pairs:
         return RunTest(fish, tuple(works), samples=known.samples, seed=known.seed, why_not=NO_DRAG)
     drawn = draw({**HEAT_DRAWS, **JUDDER_DRAWS}, samples=known.samples, seed=known.seed + 2)

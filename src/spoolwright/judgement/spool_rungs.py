@@ -10,7 +10,7 @@ import numpy as np
 from spoolwright.judgement.loads import ROUND_PLASTIC, Loads, material_words
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.rung import Limit
-from spoolwright.mechanics import beams
+from spoolwright.mechanics import beams, rolling
 from spoolwright.sheets.bearing_sizes import StandardBearing, bearing_size
 from spoolwright.sheets.materials import structural_material
 from spoolwright.sheets.sheet_tables import Bearing, Shaft
@@ -162,7 +162,7 @@ def _bearings(loads: Loads, word: str, load: Sample, name: str, then: str) -> li
     if not known:
         return []
     one, size = min(known, key=lambda pair: pair[1].static_rating.middle)
-    rating = loads.of(name, size.static_rating)
+    rating = loads.of(name, size.static_rating) * _of_balls(one, size)
     pull = rating / loads.between("static safety", *LEAST_SAFETY) / load
     low, high = size.static_rating.low, size.static_rating.high
     span = f"{low:.0f} N" if low == high else f"{low:.0f} to {high:.0f} N"
@@ -176,6 +176,13 @@ def _bearings(loads: Loads, word: str, load: Sample, name: str, then: str) -> li
             f"static rating {span}: {size.static_rating.source} ({size.static_rating.how})",
         )
     ]
+
+
+def _of_balls(bearing: Bearing, size: StandardBearing) -> float:
+    """Static rating with these balls over that with steel ones: stiffer balls dent the rings sooner."""
+    if bearing.kind != "hybrid":
+        return 1.0
+    return float(rolling.hybrid(size.balls or 7, size.ball_diameter or 1.5e-3)["static_rating"])
 
 
 def _standard(bearing: Bearing) -> StandardBearing | None:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from spoolwright.judgement.bush_wear import bush_faces
+from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.disc_wear import NOT_BY_SLIDING, disc_faces
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.narrowing import Known, know, then
@@ -138,7 +139,7 @@ def wear_life(
     use = use or Use()
     known = known or know(sheet, readings, samples=samples, seed=seed)
     done = chosen(tuple(works), sheet.reel.kind)
-    state = after(known.state, sheet, done)
+    state, sheet = after(known.state, sheet, done), changed(sheet, done)
     draws = common_draws(known.samples, seed)
     faces = (
         *level_wind_faces(sheet, use, draws),

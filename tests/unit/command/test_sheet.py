@@ -94,3 +94,15 @@ def test_list_names_the_sheets_that_come_with_us(capsys: pytest.CaptureFixture[s
     assert main(["sheet", "list"]) == 0
     told = capsys.readouterr().out
     assert all(slug in told for slug in reel_sheet.shipped())
+
+
+def test_works_are_listed_with_what_each_changes(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["sheet", "works", "tarvak-58r"]) == 0
+    told = capsys.readouterr().out
+    assert "remove-level-wind" in told
+    assert "brake blocks: 1 fewer (counted)" in told
+    assert main(["sheet", "works", "brekkas-9-10", "--json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    assert found["kind"] == "fly"
+    assert "remove-level-wind" not in {work["id"] for work in found["works"]}
+    assert all(effect["mark"] for work in found["works"] for effect in work["effects"])

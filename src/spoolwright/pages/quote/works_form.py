@@ -15,9 +15,11 @@ from spoolwright.judgement.option_works import fitting
 from spoolwright.judgement.price import Charge
 from spoolwright.judgement.quote_case import Around
 from spoolwright.judgement.quote_options import TITLES, Changes
+from spoolwright.judgement.work_words import changes
 from spoolwright.judgement.works import PartNeeded, Work
 from spoolwright.pages.quote.desk import Desk
 from spoolwright.pages.words.asked import MoneyField, QuantityField, ask_in
+from spoolwright.sheets.drag_setting import DragSetting, setting_of
 
 LINE_KINDS = (
     ("other", "something else"),
@@ -49,13 +51,14 @@ class PartRow:
 
 @dataclass(frozen=True)
 class WorkRow:
-    """One work: a tick for each option, its minutes, its parts; `proposed` where judgement put it in."""
+    """One work: a tick for each option, its minutes, its parts, what it changes; `proposed` by judgement."""
 
     work: Work
     ticks: tuple[tuple[str, str, str, bool], ...]
     minutes: BoundField
     parts: tuple[PartRow, ...]
     proposed: bool
+    changes: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -99,11 +102,12 @@ class WorksForm(forms.Form):
             self._ask_setting()
 
     def _ask_setting(self) -> None:
+        setting = setting_of(self.desk.sheet)
         self.fields["wanted_pull"] = QuantityField(
             "force",
             label="A pull that the customer wants",
             required=False,
-            help_text="Then each option says which turn of the star gives it.",
+            help_text=f"Then each option says how far the {setting.control} gives it.",
         )
         self.fields["radius"] = QuantityField(
             "length",
@@ -111,7 +115,7 @@ class WorksForm(forms.Form):
             initial=self._radius(),
         )
         self.fields["star_turns"] = forms.FloatField(
-            label="Start over run is promised with the star so many turns from free",
+            label=_promised_at(setting),
             initial=self._star(),
             min_value=0.0,
             widget=forms.TextInput({"inputmode": "decimal", "autocomplete": "off"}),
@@ -265,7 +269,8 @@ class WorksForm(forms.Form):
         parts = tuple(
             PartRow(part, self[f"price_{work.id}_{place}"]) for place, part in enumerate(work.parts)
         )
-        return WorkRow(work, ticks, self[f"minutes_{work.id}"], parts, proposed)
+        told = changes(work, self.desk.system)
+        return WorkRow(work, ticks, self[f"minutes_{work.id}"], parts, proposed, told)
 
     @property
     def line_rows(self) -> list[LineRow]:
@@ -286,3 +291,9 @@ class WorksForm(forms.Form):
     @property
     def setting_fields(self) -> list[BoundField]:
         return [self[name] for name in ("wanted_pull", "radius", "star_turns") if name in self.fields]
+
+
+def _promised_at(setting: DragSetting) -> str:
+    if setting.is_lever:
+        return "Start over run is promised with the lever so far on its way (0.5 is half way)"
+    return f"Start over run is promised with the {setting.control} so many turns from free"
