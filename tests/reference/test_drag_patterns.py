@@ -67,6 +67,24 @@ def test_usual_stack_has_its_pairs(name: str) -> None:
     assert reading.warnings == ()
 
 
+@pytest.mark.parametrize(
+    ("slug", "name"),
+    [
+        ("tarvak-58r", "five"),
+        ("tarvak-54c", "five and one under the gear"),
+        ("pellmar-70", "five and one under the gear"),
+        ("ostrell-s71", "classic three and one under the gear"),
+        ("lumvik-4000", "small fixed spool"),
+        ("pellmar-30-2", "lever drag, single"),
+    ],
+)
+def test_a_shipped_stack_is_one_of_the_usual_ones(slug: str, name: str) -> None:
+    """Common practice, no source: the house's reels are built in the trade's patterns."""
+    drag = reel_sheet.load(slug).drag
+    assert drag is not None
+    assert len(slipping_pairs(drag.stack).pairs) == PATTERNS[name][1]
+
+
 def test_two_faces_of_a_loose_disc_are_one_pair() -> None:
     """Common practice, no source: counting faces instead of pairs doubles the predicted drag."""
     assert len(slipping_pairs(stack("GFK")).pairs) == 1
