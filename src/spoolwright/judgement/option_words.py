@@ -121,7 +121,7 @@ def warnings(case: Case, way: Way, job: JobPrice, prediction: Prediction | None)
     found = [*_predicted(case, prediction if _is_news(case, way) else None), *_cost(case, job)]
     # What was held back says the same of the work that would go past the guard.
     if way.key != "most" or not way.held_back:
-        found.append(past_guard(case, prediction))
+        found.append(past_guard(case, way.works))
     if job.low_minor != job.high_minor:
         low, high = case.money(job.low_minor), case.money(job.high_minor)
         found.append(f"Prices of parts are not all on our list: expect {low} to {high}.")

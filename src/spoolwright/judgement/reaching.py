@@ -7,6 +7,7 @@ from itertools import combinations
 
 from spoolwright import quantities
 from spoolwright.judgement.how_far import too_far
+from spoolwright.judgement.load_ladder import load_ladder
 from spoolwright.judgement.narrowing import know
 from spoolwright.judgement.prediction import Predicted, predict
 from spoolwright.judgement.taken import Readings
@@ -87,7 +88,7 @@ def ways_to_reach(
         pull = predict(sheet, readings, ids, system=system, known=known).values.get("pull_full_spool")
         if pull is None or built is None or pull.middle < target_pull:
             continue
-        past = too_far(known, ids, built, pull, system)
+        past = too_far(load_ladder(sheet, works=ids, known=known, system=system), built, system)
         found.append(Way(works, pull, not past, _words(works, pull, not past, system)))
     return tuple(found)
 

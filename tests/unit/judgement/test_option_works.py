@@ -54,8 +54,8 @@ def test_what_was_found_after_the_yes_is_asked_for_alone() -> None:
 def test_past_the_guard_it_is_said() -> None:
     case = open_case(reel_sheet.load("tarvak-52"), {}, [], RATES, samples=500)
     most = chosen(["carbon-drag-set-dry", "under-gear-disc"], "round multiplier")
-    assert "Behind it the teeth of the main gear would hold" in past_guard(case, case.predict(most))
-    assert past_guard(case, case.predict([])) == past_guard(case, None) == ""
+    assert "the teeth of the main gear behind it would hold only" in past_guard(case, most)
+    assert past_guard(case, []) == past_guard(bare("fly"), []) == ""
 
 
 def test_nothing_is_done_twice() -> None:
