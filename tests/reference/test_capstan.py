@@ -55,7 +55,7 @@ def test_printed(check: Published) -> None:
 
 
 def test_rivals_many_small_bends() -> None:
-    """Each small bend presses with T d(beta) and takes mu of that (statics); the limit is the exponential."""
+    """Each small bend presses with T d(beta) and takes mu of that; any statics text has the limit."""
     pull, steps = 1.0, 20000
     for _ in range(steps):
         pull += 0.2 * pull * (pi / steps)
@@ -64,7 +64,7 @@ def test_rivals_many_small_bends() -> None:
 
 
 def test_a_bent_line_presses_as_two_pulls_add_up() -> None:
-    """Vector sum of two equal pulls (statics)."""
+    """Vector sum of two equal pulls, any statics text."""
     bend = np.linspace(0, pi, 9)
     there = np.stack([np.cos(bend) - 1, np.sin(bend)])
     assert capstan.guide_load(10.0, bend) == pytest.approx(10 * np.hypot(*there))

@@ -88,7 +88,7 @@ def test_printed(check: Published) -> None:
 
 
 def test_the_radial_force_takes_the_pressure_angle() -> None:
-    """Ex. 28-3 (see above) prints the axial force 5487 N; its radial one, 1188 N, is a slip for 2072 N.
+    """Jindal, ex. 28-3 (notebook opened), prints 5487 N along the worm; its radial 1188 N is a slip.
 
     Radial = N sin a with N from pawl_force: the slip takes the lead angle for the pressure angle.
     """

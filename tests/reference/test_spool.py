@@ -201,7 +201,7 @@ def test_packings_of_square_and_nested_order(packing: float, printed: float) -> 
 
 
 def test_mixed_lines_keep_the_sum_of_length_and_square_of_diameter() -> None:
-    """sum L d^2 is the same whatever lies below (area balance of drums); two lines against one of both."""
+    """sum L d^2 is the same whatever lies below (area balance of drums, from memory)."""
     two = spool.mixed_fill(0.011, 0.044, [200.0, 100.0], [0.3e-3, 0.4e-3], 0.7)
     assert two[-1] == pytest.approx(  # type: ignore[index]
         spool.fill_radius(0.011, 200.0 * (0.3 / 0.4) ** 2 + 100.0, 0.044, 0.4e-3, 0.7), rel=1e-12

@@ -159,7 +159,7 @@ def test_rivals_no_relaxation_summed_layer_by_layer() -> None:
 
 
 def test_one_layer_is_exact_at_both_ends_of_the_band() -> None:
-    """S / (P R) for one layer (thin ring; C = 1 in the rule)."""
+    """S / (P R) for one layer (thin ring; C = 1 in the rule DNV 2.22, from memory)."""
     band = winding.pressure_band(10.0, 0.25e-3, 1e-5, HUB, HUB + 1e-5)
     for end in ("low", "high"):
         assert band[end] == pytest.approx(10.0 / (0.25e-3 * HUB), rel=1e-3)  # type: ignore[literal-required]

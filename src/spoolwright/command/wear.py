@@ -66,9 +66,9 @@ def run(args: argparse.Namespace) -> int:
     works = _works(args.work, sheet.reel.kind)
     line = read_line(args.line)
     known = know(sheet, {}, samples=SAMPLES, seed=SEED)
-    worn = wear_life(sheet, {}, works, use=use, known=known, seed=SEED)
+    worn = wear_life(sheet, {}, works, use=use, known=known)
     cold = cold_morning(sheet, {}, works, morning=morning, known=known, system=args.units)
-    tight = wound_line(sheet, {}, works, line=args.line, tension=wound, system=args.units)
+    tight = wound_line(sheet, {}, line=args.line, tension=wound, system=args.units)
     lay = line_lay(sheet, {}, works, diameter=line.diameter, system=args.units)
     length = _at_least_zero(args.top_shot, "line_length") or 0.0
     shot = top_shot(sheet, top=args.line, length=length, backing=args.backing, system=args.units)

@@ -9,6 +9,7 @@ from math import pi
 import numpy as np
 
 from spoolwright.judgement import free_spin
+from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.monte_carlo import Distribution, Rectangular, Sample, draw
 from spoolwright.judgement.prediction import Predicted
 from spoolwright.judgement.taken import Readings
@@ -75,7 +76,7 @@ def bearing_lives(
     readings : mapping of str to Measured or Taken
         This reel's own readings **[SI]**; none of them moves this.
     works : sequence of str
-        Ids of works **[-]**; bearings that they fit are of the same size.
+        Ids of works **[-]**; bearings that they fit are of the same size, hybrid ones among them.
     use : Use or None
         Its fish_pull **[N]** and grit **[-]** count; None: an ordinary week.
     samples : int
@@ -110,7 +111,7 @@ def bearing_lives(
     >>> len(found.bearings), found.why_not
     (2, '')
     """
-    chosen(tuple(works), sheet.reel.kind)
+    sheet = changed(sheet, chosen(tuple(works), sheet.reel.kind))
     use = use or Use()
     draws = draw(LOAD_DRAWS, samples=samples, seed=seed)
     told = [

@@ -20,6 +20,8 @@ from spoolwright.mechanics import lubricant
 from spoolwright.sheets import lubricants
 from spoolwright.sheets.reel_sheet import ReelSheet
 
+SAMPLES, SEED = 800, 1
+"""Draws that are spun at each temperature: of more that are known, the first so many."""
 ROOM = 293.15
 """The bench's usual temperature [K]."""
 COLDEST, WARMEST = 253.15, 308.15
@@ -59,8 +61,6 @@ def cold_morning(
     *,
     morning: float = 273.15,
     temperatures: Sequence[float] = TEMPERATURES,
-    samples: int = 800,
-    seed: int = 1,
     system: str = "metric",
     known: Known | None = None,
 ) -> ColdMorning:
@@ -78,10 +78,6 @@ def cold_morning(
         The morning that is asked about **[K]**, 253.15 to 308.15.
     temperatures : sequence of float
         Axis of the curve **[K]**, each from 253.15 to 308.15.
-    samples : int
-        Draws that are kept **[-]**, 100 or more.
-    seed : int
-        Start of the generator **[-]**.
     system : str
         "metric" or "imperial" **[-]**, for the words.
     known : Known or None
@@ -118,12 +114,12 @@ def cold_morning(
     _check((morning, *temperatures))
     if not free_spin.spool_bearings(sheet) or sheet.reel.kind not in _FREE:
         return _no_free_spool(sheet, morning)
-    known = known or know(sheet, readings, samples=samples, seed=seed)
+    known = known or know(sheet, readings, samples=SAMPLES, seed=SEED)
     done = chosen(tuple(works), sheet.reel.kind)
     state, sheet = after(known.state, sheet, done), changed(sheet, done)
-    draws = {name: values[:samples] for name, values in then(known, state).items()}
+    draws = {name: values[:SAMPLES] for name, values in then(known, state).items()}
     kept = len(draws["temperature"])
-    share = draw({"film": Rectangular(*FILM)}, samples=kept, seed=seed + 7)["film"]
+    share = draw({"film": Rectangular(*FILM)}, samples=kept, seed=known.seed + 7)["film"]
     spun = {
         t: _spin(sheet, state, draws, share, t, known.start_speed) for t in {*temperatures, morning, ROOM}
     }

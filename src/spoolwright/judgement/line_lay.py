@@ -9,6 +9,7 @@ from math import degrees, pi
 import numpy as np
 
 from spoolwright import quantities
+from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.taken import Readings, listed
 from spoolwright.judgement.works import chosen
 from spoolwright.mechanics import level_wind
@@ -110,7 +111,7 @@ def line_lay(
     readings : mapping of str to Measured or Taken
         This reel's own readings by kind; `level_wind_turns` **[turns a cycle]** counts.
     works : sequence of str
-        Ids of works **[-]**; none of them moves the level wind's gearing.
+        Ids of works **[-]**; one of them takes the level wind out.
     diameter : float
         Diameter of the line **[m]**, above zero.
     system : str
@@ -145,7 +146,7 @@ def line_lay(
     """
     if not diameter > 0:
         raise ValueError(f"diameter: more than 0 is accepted; got {diameter!r}")
-    chosen(tuple(works), sheet.reel.kind)
+    sheet = changed(sheet, chosen(tuple(works), sheet.reel.kind))
     moved = traverse(sheet)
     if moved is None:
         return LineLay(0.0, 0.0, 0.0, 0.0, (0.0, 0.0), 0.0, diameter, 0.0, "", (), _why_not(sheet))

@@ -25,6 +25,7 @@ YEAR = 52.0
 FOREVER = 30 * YEAR
 """Beyond this no number is told: other things end the reel first."""
 POINTS = 27
+SEED = 1
 USED = 0.7
 """Most of its limit that a part of an unknown reel may already have been worn: judgement prior."""
 
@@ -82,7 +83,6 @@ def wear_life(
     use: Use | None = None,
     weeks: float = 5 * YEAR,
     samples: int = 2000,
-    seed: int = 1,
     known: Known | None = None,
 ) -> WearLife:
     """Tell how parts of a reel wear with such use, as it is or after some works.
@@ -102,10 +102,8 @@ def wear_life(
         How far to look ahead **[weeks]**, above zero.
     samples : int
         Draws that are kept **[-]**, 100 or more.
-    seed : int
-        Start of the generator **[-]**.
     known : Known or None
-        What `know` made of the same sheet and readings with as many samples **[SI]**.
+        What `know` made of the same sheet and readings, its samples and its seed with it **[SI]**.
 
     Returns
     -------
@@ -137,10 +135,10 @@ def wear_life(
     if not 0 < weeks < float("inf"):
         raise ValueError(f"weeks: more than 0 and finite is accepted; got {weeks!r}")
     use = use or Use()
-    known = known or know(sheet, readings, samples=samples, seed=seed)
+    known = known or know(sheet, readings, samples=samples, seed=SEED)
     done = chosen(tuple(works), sheet.reel.kind)
     state, sheet = after(known.state, sheet, done), changed(sheet, done)
-    draws = common_draws(known.samples, seed)
+    draws = common_draws(known.samples, known.seed)
     faces = (
         *level_wind_faces(sheet, use, draws),
         *bush_faces(sheet, use, draws),
@@ -154,7 +152,7 @@ def wear_life(
     why_not = "" if parts else _NOTHING
     words = _words(parts, use)
     return WearLife(
-        tuple(axis.tolist()), parts, use, words, notes, why_not, tuple(works), known.samples, seed
+        tuple(axis.tolist()), parts, use, words, notes, why_not, tuple(works), known.samples, known.seed
     )
 
 

@@ -13,7 +13,6 @@ from spoolwright.judgement.line_said import SaidLine, read_line
 from spoolwright.judgement.monte_carlo import Distribution, Rectangular, Sample, draw
 from spoolwright.judgement.prediction import Predicted
 from spoolwright.judgement.taken import Readings, listed
-from spoolwright.judgement.works import chosen
 from spoolwright.mechanics import plates, winding
 from spoolwright.sheets.materials import StructuralMaterial, structural_material
 from spoolwright.sheets.reel_sheet import ReelSheet
@@ -34,6 +33,7 @@ WOUND_DRAWS: Mapping[str, Distribution] = {
 """Where in the band the pack's pressure lies, and how much of it goes sideways: judgement priors."""
 
 
+SAMPLES, SEED = 2000, 1
 SOON = 0.5
 """Share of the mildest rule's tension from which soft line is warned of: judgement prior."""
 PLASTIC = 1.5
@@ -67,14 +67,11 @@ class WoundLine:
 def wound_line(
     sheet: ReelSheet,
     readings: Readings,
-    works: Sequence[str] = (),
     *,
     line: str = EXAMPLE,
     tension: float | None = None,
     fill: float = 1.0,
     anisotropy: float | None = None,
-    samples: int = 2000,
-    seed: int = 1,
     system: str = "metric",
 ) -> WoundLine:
     """Tell what a tightly wound line does to a spool.
@@ -85,8 +82,6 @@ def wound_line(
         The model **[SI]**.
     readings : mapping of str to Measured or Taken
         This reel's own readings by kind; `line_diameter` **[m]** counts where no line is named.
-    works : sequence of str
-        Ids of works **[-]**; none of them changes the spool's walls.
     line : str
         Material and diameter **[-]**, such as "braid 0.25 mm"; empty: a braid of the diameter that was read,
         or EXAMPLE.
@@ -96,10 +91,6 @@ def wound_line(
         Share of a full spool's line that is on **[-]**, above zero, at most 1.
     anisotropy : float or None
         Measured softness of the pack (mechanics.winding) **[-]**; None: the band of the published models.
-    samples : int
-        Draws that are kept **[-]**, 100 or more.
-    seed : int
-        Start of the generator **[-]**.
     system : str
         "metric" or "imperial" **[-]**, for the words.
 
@@ -113,7 +104,7 @@ def wound_line(
     NotAQuantity
         A line that cannot be read.
     ValueError
-        Tension or fill outside its range; a work that is not known or not done on this kind of reel.
+        Tension or fill outside its range.
 
     Notes
     -----
@@ -133,14 +124,13 @@ def wound_line(
     >>> found.pressure.low < found.pressure.middle < found.pressure.high
     True
     """
-    chosen(tuple(works), sheet.reel.kind)
     said = read_line(line or _read_diameter(readings))
     tension = _usual(said) if tension is None else tension
     _check(tension, fill)
     room = sheet.spool
     if room.material is None or room.wall is None:
         return _unknown(said, tension, system)
-    draws = draw(WOUND_DRAWS, samples=samples, seed=seed)
+    draws = draw(WOUND_DRAWS, samples=SAMPLES, seed=SEED)
     radius = drag_train.radius_at_fill(sheet, fill)
     return _told(room, said, tension, radius, anisotropy, draws, system)
 

@@ -47,3 +47,9 @@ def test_without_a_standard_bearing_it_says_why_not() -> None:
     found = bearing_lives(PIER.model_copy(update={"bearings": ()}), {})
     assert "no ball bearing" in found.why_not
     assert not found.notes
+
+
+def test_hybrid_bearings_that_are_fitted_are_rated_so() -> None:
+    fitted = bearing_lives(PIER, {}, ("hybrid-spool-bearings",)).bearings[0]
+    assert fitted.kind == "hybrid"
+    assert fitted.safety.high < bearing_lives(PIER, {}).bearings[0].safety.high

@@ -11,7 +11,7 @@ from spoolwright.sheets import reel_sheet
 
 PIER = reel_sheet.load("tarvak-58r")
 KNOWN = know(PIER, {}, samples=300, seed=1)
-COLD = cold_morning(PIER, {}, morning=268.15, known=KNOWN, samples=300)
+COLD = cold_morning(PIER, {}, morning=268.15, known=KNOWN)
 
 
 def test_the_colder_the_shorter_it_spins() -> None:
@@ -29,7 +29,7 @@ def test_a_morning_beside_the_bench() -> None:
 
 
 def test_the_bench_itself_loses_nothing() -> None:
-    warm = cold_morning(PIER, {}, morning=293.15, temperatures=(), known=KNOWN, samples=300)
+    warm = cold_morning(PIER, {}, morning=293.15, temperatures=(), known=KNOWN)
     assert warm.share_left.middle == pytest.approx(1.0)  # type: ignore[union-attr]
     assert warm.spin == ()
 
@@ -38,7 +38,7 @@ def test_grease_is_told_of_and_a_roller_clutch_too() -> None:
     bearings = tuple(b.model_copy(update={"lubricant": "Fjølvatn 2"}) for b in PIER.bearings)
     clutch = PIER.anti_reverse.model_copy(update={"roller_clutch": True})  # type: ignore[union-attr]
     greased = PIER.model_copy(update={"bearings": bearings, "anti_reverse": clutch})
-    notes = " ".join(cold_morning(greased, {}, samples=100).notes)
+    notes = " ".join(cold_morning(greased, {}).notes)
     assert "NLGI class 2 holds" in notes
     assert "freezer bag" in notes
 

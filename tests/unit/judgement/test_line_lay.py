@@ -51,3 +51,7 @@ def test_a_line_without_thickness_is_refused() -> None:
 def test_units_of_the_reader() -> None:
     assert " in apart" in line_lay(PIER, {}, system="imperial").words
     assert turns_on(0.02) == pytest.approx(7.958, abs=1e-3)
+
+
+def test_a_level_wind_that_is_taken_out_lays_nothing() -> None:
+    assert line_lay(PIER, {}, ("remove-level-wind",)).why_not

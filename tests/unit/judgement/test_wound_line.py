@@ -13,7 +13,7 @@ PIER = reel_sheet.load("tarvak-58r")
 
 
 def test_twice_the_tension_is_twice_the_pressure_and_the_same_limit() -> None:
-    once, twice = (wound_line(PIER, {}, tension=tension, samples=300) for tension in (5.0, 10.0))
+    once, twice = (wound_line(PIER, {}, tension=tension) for tension in (5.0, 10.0))
     assert twice.pressure.middle == pytest.approx(2 * once.pressure.middle)  # type: ignore[union-attr]
     assert twice.mild == once.mild
     assert once.harsh < once.safe_tension.middle < once.mild  # type: ignore[union-attr]
@@ -53,13 +53,13 @@ def test_without_a_line_the_one_that_was_measured_counts() -> None:
 
 @pytest.mark.parametrize("slug", list(reel_sheet.shipped()))
 def test_every_kind_of_reel_gets_an_answer(slug: str) -> None:
-    found = wound_line(reel_sheet.load(slug), {}, samples=100)
+    found = wound_line(reel_sheet.load(slug), {})
     assert found.words or found.why_not
 
 
 def test_walls_that_are_not_known_are_not_guessed() -> None:
     room = PIER.spool.model_copy(update={"wall": None})
-    found = wound_line(PIER.model_copy(update={"spool": room}), {}, samples=100)
+    found = wound_line(PIER.model_copy(update={"spool": room}), {})
     assert "walls" in found.why_not
     assert found.safe_tension is None
 

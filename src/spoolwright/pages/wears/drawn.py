@@ -136,12 +136,14 @@ class Drawn:
     @cached_property
     def lay(self) -> LineLay:
         s = self.subject
-        return line_lay(s.sheet, s.readings, diameter=self.form.diameter, system=self.system)
+        return line_lay(
+            s.sheet, s.readings, s.states[0].works, diameter=self.form.diameter, system=self.system
+        )
 
     @cached_property
     def bearings(self) -> BearingLives:
         s = self.subject
-        return bearing_lives(s.sheet, s.readings, use=self.form.use)
+        return bearing_lives(s.sheet, s.readings, s.states[0].works, use=self.form.use)
 
     @property
     def fish_pull(self) -> str:
