@@ -18,7 +18,6 @@ from spoolwright.mechanics import (
     clutch,
     coastdown,
     gears,
-    heat,
     line,
     lubricant,
     rolling,
@@ -29,6 +28,7 @@ from spoolwright.mechanics import (
     winding,
 )
 from tests.property.bearing_formulas import BEARING_FORMULAS, OVER_THE_LAST_AXIS
+from tests.property.run_formulas import RUN_FORMULAS, WHOLE_MOTIONS
 from tests.property.strength_formulas import NOT_ELEMENT_BY_ELEMENT, STRENGTH_FORMULAS
 
 Range = tuple[float, float]
@@ -95,8 +95,8 @@ FLANKS = {name: PAIR[name] for name in ("youngs_a", "poisson_a", "youngs_b", "po
 }
 PACK: dict[str, Range] = {"hub_radius": (0.008, 0.012), "pack_radius": (0.013, 0.03)}
 WHOLE = {"faces", "balls", "rollers", "teeth", "teeth_a", "teeth_b"}
-SUMS_OVER_ITS_LAST_AXIS = {"critical_speed", *NOT_ELEMENT_BY_ELEMENT, *OVER_THE_LAST_AXIS}
-"""Held in its own unit test: masses and places along a shaft are one system, not elements."""
+ONE_SYSTEM = {"critical_speed", *NOT_ELEMENT_BY_ELEMENT, *OVER_THE_LAST_AXIS, *WHOLE_MOTIONS}
+"""Held in their own unit tests: masses and places along a shaft, say, are one system, not elements."""
 
 FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
     (clutch.effective_radius, RINGS, {}),
@@ -193,17 +193,6 @@ FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
     (beams.simply_supported_point, SHAFT | {"force": (-9, 9), "position": (0, 0.05), "at": (0, 0.05)}, {}),
     (beams.simply_supported_uniform, SHAFT | {"load_per_length": (-9, 9), "at": (0, 0.05)}, {}),
     (
-        heat.semi_infinite_rise,
-        {
-            "heat_flux": (-1e6, 1e6),
-            "time": (0, 60),
-            "conductivity": (0.2, 200),
-            "density": (1000, 8000),
-            "specific_heat": (300, 2000),
-        },
-        {},
-    ),
-    (
         winding.hub_pressure,
         PACK
         | {
@@ -222,6 +211,7 @@ FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] = [
     (coastdown.angle, DRAG | {"time": (0, 60)}, {}),
     (coastdown.time_at_angle, DRAG | {"angle": (0, 900)}, {}),
     *BEARING_FORMULAS,
+    *RUN_FORMULAS,
     *STRENGTH_FORMULAS,
 ]
 NAMES = [
@@ -305,5 +295,5 @@ def test_every_public_formula_is_held_here() -> None:
         for name, formula in inspect.getmembers(module, inspect.isfunction):
             if formula.__module__ == module.__name__ and not name.startswith("_") and chapter != "arguments":
                 there.add((module.__name__, name))
-    assert {name for _, name in there - held} == SUMS_OVER_ITS_LAST_AXIS
+    assert {name for _, name in there - held} == ONE_SYSTEM
     assert not held - there
