@@ -12,6 +12,12 @@ EFFICIENCY = Triangular(0.70, 0.90)
 """Share of the hand's work that reaches the line, through gears, bushes and guide: judgement prior."""
 
 
+HARD = 60.0
+"""What a hand can turn for long [N]: judgement prior."""
+
+_LIFT = ": more than a hand does for long, so lift with the rod and wind on the way down."
+
+
 def hand_force(sheet: ReelSheet, pull: float, radius: float) -> tuple[float, float, float] | None:
     """Force of the hand on the knob while winding against a pull: the low end, the middle, the high end.
 
@@ -93,5 +99,6 @@ def in_words(sheet: ReelSheet, pull: float, radius: float, system: str = "metric
     span = quantities.show_interval(found[0], found[2], "force", system)
     return (
         f"To wind in against the drag at its greatest, a hand presses the knob with {span} on a handle of "
-        f"{arm} (70 to 90 % of its work reaches the line: judgement prior).",
+        f"{arm} (70 to 90 % of its work reaches the line: judgement prior)"
+        + (_LIFT if found[1] > HARD else "."),
     )

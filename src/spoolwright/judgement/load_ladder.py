@@ -214,11 +214,12 @@ def _ladder(asked: _Asked, works: tuple[str, ...]) -> Ladder:
         radius=asked.radius,
         works=works,
         words=(),
-        notes=(*known.notes, *in_words(sheet, drag.limit.middle, asked.radius, asked.system)),
+        notes=known.notes,
         samples=known.samples,
         seed=known.seed,
     )
-    return replace(found, words=ladder_words.told(found, asked.system))
+    hand = in_words(sheet, drag.limit.middle, asked.radius, asked.system)
+    return replace(found, words=(*ladder_words.told(found, asked.system), *hand))
 
 
 def _over(limit: Predicted, needed: float) -> Predicted:
