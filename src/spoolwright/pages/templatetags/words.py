@@ -71,6 +71,11 @@ def since(moment: datetime) -> str:
 
 
 @register.filter
+def together(sentence: str) -> str:
+    return shown.together(sentence)
+
+
+@register.filter
 def minutes(count: int) -> str:
     return when.minutes(count)
 

@@ -2,12 +2,19 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from spoolwright import quantities
 from spoolwright.bench.uncertainty import Measured
 
 PLUS_MINUS = " ± "
+_UNITS = {unit.name for kind in quantities.DIMENSIONS.values() for unit in kind.units if unit.name} | {
+    "turns"
+}
+_NUMBER_AND_UNIT = re.compile(
+    rf"(\d) ({'|'.join(map(re.escape, sorted(_UNITS, key=len, reverse=True)))})(?!\w)"
+)
 
 
 def system_of(person: Any) -> str:
@@ -39,6 +46,11 @@ def measured(reading: Measured, system: str, unit: str | None = None) -> tuple[s
 def interval(low: float, high: float, dimension: str, system: str) -> str:
     """Text such as "6.4 to 7.4 kg", both ends in one unit."""
     return unbroken(quantities.show_interval(low, high, dimension, system))
+
+
+def together(sentence: str) -> str:
+    """A sentence in which no number parts from its unit at the end of a line."""
+    return _NUMBER_AND_UNIT.sub("\\1\u00a0\\2", sentence)
 
 
 def unbroken(text: str) -> str:

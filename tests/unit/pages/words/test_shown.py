@@ -42,3 +42,14 @@ def test_an_interval_has_one_unit() -> None:
     text = shown.interval(6.4 * KG, 7.4 * KG, "force", "metric")
     assert text.count("kg") == 1
     assert " to " in text
+
+
+def test_in_a_sentence_no_number_parts_from_its_unit() -> None:
+    said = shown.together("It slips at 5.8 to 8.1 kg, 3 % above 2 gears and 2 mm, star 2.5 turns from free.")
+    assert said.split(" ")[-1] == "free."
+    assert [part for part in said.split(" ") if "\u00a0" in part] == [
+        "8.1\u00a0kg,",
+        "3\u00a0%",
+        "2\u00a0mm,",
+        "2.5\u00a0turns",
+    ]
