@@ -59,7 +59,7 @@ def on_cluster(address: str, order: Order, wanted: Sequence[Chunk]) -> Iterator[
             client.submit(cast_chunk, order, one, key=f"cast-{mark}-{one.number}", retries=TRIES)
             for one in wanted
         ]
-        for _, found in distributed.as_completed(futures, with_results=True):
+        for _, found in distributed.as_completed(futures, loop=client.loop, with_results=True):
             yield found
 
 
