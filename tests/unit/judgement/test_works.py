@@ -5,7 +5,7 @@ import pytest
 from spoolwright.judgement import works
 from spoolwright.judgement.changed_sheet import changed, changes_sheet
 from spoolwright.judgement.reel_state import after, as_found
-from spoolwright.sheets import reading_kinds, reel_sheet
+from spoolwright.sheets import faults, reading_kinds, reel_sheet
 from spoolwright.sheets.reel_sheet import ReelSheet
 
 KINDS = {"round multiplier", "low-profile multiplier", "lever drag", "fixed spool", "fly"}
@@ -52,6 +52,18 @@ def test_prices_of_parts_run_from_low_to_high(work: works.Work) -> None:
         assert part.sure in ("sure", "likely", "only if")
 
 
+def test_every_row_of_the_fault_table_that_comes_to_something_is_answered_on_each_of_its_kinds() -> None:
+    """A kind is named in a fault's row; what it comes to there is put right by a work of that kind."""
+    for fault in faults.faults().values():
+        for kind in fault.kinds:
+            finding = works.finding_of("something else", fault.id)
+            assert not finding or any(finding in w.answers for w in ALL if kind in w.kinds), (
+                fault.id,
+                kind,
+                finding,
+            )
+
+
 def test_every_finding_is_answered_by_some_work() -> None:
     answered = {answer for work in ALL for answer in work.answers}
     assert set(works.finding_words()) == answered
@@ -59,7 +71,9 @@ def test_every_finding_is_answered_by_some_work() -> None:
 
 def test_work_that_can_hurt_carries_a_caution() -> None:
     """Solvents, springs, line under load, dust, rotating tools: only works with none of these go without."""
-    harmless = {"new-pawl", "new-idler-cog", "new-worm", "set-end-float", "new-end-discs", "tape-arbor"}
+    harmless = {"new-pawl", "new-idler-cog", "new-worm", "set-end-float", "new-end-discs", "tape-arbor",
+                "new-latch-ring", "line-roller-set", "shim-spool", "slider-parts", "new-main-shaft",
+                "drag-knob-parts", "new-seals", "dress-cork", "new-spindle-bush", "tighten-foot", "free-knob"}  # fmt: skip
     assert {work.id for work in ALL if not work.caution} == harmless
 
 
@@ -72,6 +86,13 @@ def test_work_that_can_hurt_carries_a_caution() -> None:
         ("anything", "pawl-worn", "pawl-worn"),
         ("frame", "F31", ""),
         ("frame", "", ""),
+        ("drag plate", "F41", "drag-plate-bad"),
+        ("friction disc", "F41", "drag-discs-glazed"),
+        ("preset", "F39", "preset-wrong"),
+        ("bail spring", "F46", "bail-weak"),
+        ("line roller", "F48", "line-roller-stuck"),
+        ("cork", "F62", "cork-dry"),
+        ("thumb bar", "F35", "thumb-bar-stuck"),
     ],
 )
 def test_a_row_of_the_fault_table_comes_to_a_finding(part: str, fault: str, found: str) -> None:
