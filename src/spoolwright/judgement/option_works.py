@@ -6,7 +6,6 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from spoolwright.judgement.changed_sheet import changes_sheet
-from spoolwright.judgement.changed_sheet import changes_sheet
 from spoolwright.judgement.how_far import too_far
 from spoolwright.judgement.quote_case import Case
 from spoolwright.judgement.works import Work, all_works
@@ -245,6 +244,8 @@ def _fits(case: Case, work: Work) -> bool:
         return drag is not None and drag.acts_on == "main gear" and drag.stack[0].turns_with == "gear"
     if work.id == "new-drag-discs":
         return drag is not None and any(washer.material in OLD_DISCS for washer in drag.stack)
+    if work.id == "dress-cork":
+        return drag is not None and any(washer.material == "cork" for washer in drag.stack)
     if work.id == "brake-blocks-set":
         return brakes is not None and bool(brakes.blocks)
     return True

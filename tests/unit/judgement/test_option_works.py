@@ -58,6 +58,35 @@ def test_past_the_guard_it_is_said() -> None:
     assert past_guard(case, []) == past_guard(bare("fly"), []) == ""
 
 
+@pytest.mark.parametrize(
+    ("slug", "part", "fault", "work"),
+    [
+        ("pellmar-30-2", "drag plate", "F41", "new-drag-plate"),
+        ("pellmar-30-2", "preset", "F39", "set-preset"),
+        ("lumvik-4000", "line roller", "F48", "line-roller-set"),
+        ("lumvik-4000", "spool", "F49", "shim-spool"),
+        ("brekkas-9-10", "clutch", "F61", "turn-one-way-clutch"),
+        ("ostrell-s71", "thumb bar", "F35", "free-thumb-bar"),
+    ],
+)
+def test_what_is_found_on_another_kind_is_put_right(slug: str, part: str, fault: str, work: str) -> None:
+    case = open_case(reel_sheet.load(slug), {}, [Finding(part, fault)], RATES, samples=200)
+    for way in three_ways(case)[:2]:
+        assert work in [one.id for one in way.works]
+
+
+def test_cork_is_dressed_where_there_is_cork() -> None:
+    fly = reel_sheet.load("brekkas-9-10")
+    assert fly.drag is not None
+    cork = [w.model_copy(update={"material": "cork"}) if "friction" in w.name else w for w in fly.drag.stack]
+    with_cork = fly.model_copy(update={"drag": fly.drag.model_copy(update={"stack": tuple(cork)})})
+    found = [Finding("cork", "F62")]
+    ways = [open_case(sheet, {}, found, RATES, samples=200) for sheet in (fly, with_cork)]
+    offered = [{work.id for work in three_ways(case)[0].works} for case in ways]
+    assert "dress-cork" not in offered[0]
+    assert "dress-cork" in offered[1]
+
+
 def test_nothing_is_done_twice() -> None:
     works = [*all_works().values(), *all_works().values()]
     left = without_replaced(works)

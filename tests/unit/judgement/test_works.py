@@ -52,7 +52,7 @@ def test_prices_of_parts_run_from_low_to_high(work: works.Work) -> None:
         assert part.sure in ("sure", "likely", "only if")
 
 
-def test_every_row_of_the_fault_table_that_comes_to_something_is_answered_on_each_of_its_kinds() -> None:
+def test_every_row_of_the_fault_table_is_answered_on_each_of_its_kinds() -> None:
     """A kind is named in a fault's row; what it comes to there is put right by a work of that kind."""
     for fault in faults.faults().values():
         for kind in fault.kinds:
@@ -73,7 +73,8 @@ def test_work_that_can_hurt_carries_a_caution() -> None:
     """Solvents, springs, line under load, dust, rotating tools: only works with none of these go without."""
     harmless = {"new-pawl", "new-idler-cog", "new-worm", "set-end-float", "new-end-discs", "tape-arbor",
                 "new-latch-ring", "line-roller-set", "shim-spool", "slider-parts", "new-main-shaft",
-                "drag-knob-parts", "new-seals", "dress-cork", "new-spindle-bush", "tighten-foot", "free-knob"}  # fmt: skip
+                "drag-knob-parts", "new-seals", "dress-cork", "new-spindle-bush", "tighten-foot",
+                "free-knob"}  # fmt: skip
     assert {work.id for work in ALL if not work.caution} == harmless
 
 
