@@ -25,6 +25,8 @@ YEAR = 52.0
 FOREVER = 30 * YEAR
 """Beyond this no number is told: other things end the reel first."""
 POINTS = 27
+MOST = 1000
+"""Draws that wear: of more that are known the first so many, which are as good as any."""
 SEED = 1
 USED = 0.7
 """Most of its limit that a part of an unknown reel may already have been worn: judgement prior."""
@@ -138,11 +140,13 @@ def wear_life(
     known = known or know(sheet, readings, samples=samples, seed=SEED)
     done = chosen(tuple(works), sheet.reel.kind)
     state, sheet = after(known.state, sheet, done), changed(sheet, done)
-    draws = common_draws(known.samples, known.seed)
+    kept = min(known.samples, MOST)
+    draws = common_draws(kept, known.seed)
+    friction = {name: values[:kept] for name, values in then(known, state).items()}
     faces = (
         *level_wind_faces(sheet, use, draws),
         *bush_faces(sheet, use, draws),
-        *disc_faces(sheet, state, use, draws, then(known, state)),
+        *disc_faces(sheet, state, use, draws, friction),
     )
     axis = np.linspace(0.0, weeks, POINTS)
     fresh = _renewed(done, state.new_discs)
@@ -151,9 +155,7 @@ def wear_life(
     notes = _notes(parts, bool(known.taken))
     why_not = "" if parts else _NOTHING
     words = _words(parts, use)
-    return WearLife(
-        tuple(axis.tolist()), parts, use, words, notes, why_not, tuple(works), known.samples, known.seed
-    )
+    return WearLife(tuple(axis.tolist()), parts, use, words, notes, why_not, tuple(works), kept, known.seed)
 
 
 _NOTHING = (

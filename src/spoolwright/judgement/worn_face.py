@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, fields
+from functools import lru_cache
 
 import numpy as np
 
@@ -108,6 +109,12 @@ def common_draws(samples: int, seed: int) -> dict[str, Sample]:
     >>> common_draws(100, 1)["pawl.clean"].shape
     (100,)
     """
+    return dict(_drawn(samples, seed))
+
+
+@lru_cache(maxsize=8)
+def _drawn(samples: int, seed: int) -> Mapping[str, Sample]:
+    """Drawn once: every state of a reel asks for the same."""
     even = {
         f"{key}.{what}": Rectangular(0.0, 1.0)
         for key in KEYS
