@@ -264,8 +264,10 @@ def test_the_error_falls_with_the_square_of_the_step(fade: float) -> None:
 
 @pytest.mark.parametrize("fade", [0.0, 2e-3])
 def test_the_balance_of_energy_closes(fade: float) -> None:
-    """Heat in is heat kept and heat lost to 1e-6, however coarse the steps; in is the run's own pull times
-    way where nothing fades, and lost is what the rim temperatures say."""
+    """Source: conservation of energy. Heat in is heat kept and heat lost, however coarse the steps.
+
+    In is the run's own pull times way where nothing fades, and lost is what the temperatures at the rims say.
+    """
     disc = Layer(0.7e-3, 15.0, 7950.0, 500.0, 4.5e-4, 0.02)
     soft = Layer(0.8e-3, 0.8, 1600.0, 1100.0, 4.2e-4)
     layers, bodies = [disc, soft, disc, soft, disc], [Body(20.0, 0.3)]
