@@ -12,17 +12,18 @@ from spoolwright.pages.words import conditions, promised
 from spoolwright.papers.figures import Figure
 from spoolwright.papers.quote import Found
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.shop.questions.blocks import Block
 
 TOLD_APART = ("pull_start", "pull_run", "start_up_ratio", "pull_full", "spin_time", "end_float", "click_pull")
 """The readings that a customer is shown; the others stand in the diary."""
 
 
-def found(blocks: Sequence[Block], system: str) -> tuple[Found, ...]:
+def found(blocks: Sequence[Block], system: str, setting: DragSetting = STAR) -> tuple[Found, ...]:
     """Findings first, then the latest reading of each kind that a customer can use."""
     faults = [_fault(block) for block in blocks if block.kind == "finding"]
     latest = {v.kind: v for block in blocks if block.kind == "reading" for v in _results(block)}
-    readings = [_reading(latest[kind], system) for kind in TOLD_APART if kind in latest]
+    readings = [_reading(latest[kind], system, setting) for kind in TOLD_APART if kind in latest]
     return (*faults, *_said_once(readings))
 
 
@@ -57,9 +58,10 @@ def _fault(block: Block) -> Found:
     return Found(_capital(block.part.part), block.part.evidence)
 
 
-def _reading(value: Any, system: str) -> Found:
+def _reading(value: Any, system: str, setting: DragSetting) -> Found:
     title = reading_kinds.kind(value.kind).title
-    return Found(title, figure(value, system), conditions.in_words(value.reading.conditions, system))
+    said = conditions.in_words(value.reading.conditions, system, setting)
+    return Found(title, figure(value, system), said)
 
 
 def _capital(words: str) -> str:

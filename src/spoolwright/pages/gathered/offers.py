@@ -14,11 +14,12 @@ from spoolwright.pages.gathered.amounts import Amounts, percent
 from spoolwright.pages.words import conditions, promised, when
 from spoolwright.papers.figures import Figure, Span
 from spoolwright.papers.quote import Offer, PriceLine, Promise
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.shop.questions.predictions import prediction_of
 from spoolwright.shop.questions.shop_settings import rates
 
 
-def offer(option: Any, quote: Any, amounts: Amounts, system: str) -> Offer:
+def offer(option: Any, quote: Any, amounts: Amounts, system: str, setting: DragSetting = STAR) -> Offer:
     """One option: what it does, what it gives, what it costs, what it leaves undone."""
     lines = list(option.lines.all())
     return Offer(
@@ -26,7 +27,7 @@ def offer(option: Any, quote: Any, amounts: Amounts, system: str) -> Offer:
         plain=_plain(option),
         total=amounts(option.total_minor),
         time=when.minutes(option.minutes) if option.minutes else "",
-        promises=tuple(_promise(promise, system) for promise in option.promises.all()),
+        promises=tuple(_promise(promise, system, setting) for promise in option.promises.all()),
         lines=tuple(_line(line, amounts) for line in lines),
         tax=tuple(_beneath(option, lines, quote, amounts)),
         left_undone=tuple(option.left_undone),
@@ -69,8 +70,8 @@ def _carried(option: Any, system: str) -> str:
     return in_words(kept.carried, system) if kept and kept.carried else ""
 
 
-def _promise(promise: Any, system: str) -> Promise:
-    where = conditions.in_words(promise.conditions, system)
+def _promise(promise: Any, system: str, setting: DragSetting) -> Promise:
+    where = conditions.in_words(promise.conditions, system, setting)
     return Promise(promised.title(promise), promised_figure(promise, system), where)
 
 

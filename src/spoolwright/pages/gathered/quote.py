@@ -8,6 +8,7 @@ from spoolwright.pages.gathered import findings, offers, parties, pictures
 from spoolwright.pages.gathered.amounts import Amounts, percent
 from spoolwright.pages.words import when
 from spoolwright.papers.quote import Quote
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions.diary import Diary
 
 CAUTIONS = (
@@ -22,6 +23,7 @@ def gathered(diary: Diary, entry: Any, shop: Any, system: str) -> Quote:
     before = [block for block in diary.blocks if block.entry.seq < entry.seq and not block.is_struck]
     amounts = Amounts(shop, quote.currency)
     found = [block for block in before if block.entry.seq > _asked_before(diary, entry)]
+    setting = setting_of(pictures.sheet_of(diary.visit))
     return Quote(
         shop=parties.house(shop),
         customer=parties.addressee(diary.customer),
@@ -29,9 +31,9 @@ def gathered(diary: Diary, entry: Any, shop: Any, system: str) -> Quote:
         number=number(diary, entry),
         date=when.dated(entry.written_at),
         valid_until=when.dated(quote.valid_until) if quote.valid_until else "we say otherwise",
-        offers=tuple(offers.offer(option, quote, amounts, system) for option in quote.options.all()),
+        offers=tuple(offers.offer(option, quote, amounts, system, setting) for option in quote.options.all()),
         asked=_complaint(before),
-        found=findings.found(found, system),
+        found=findings.found(found, system, setting),
         cap=_cap(quote, amounts),
         ceiling_percent=percent(quote.legal_ceiling) if quote.legal_ceiling is not None else "",
         cautions=CAUTIONS,
