@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from spoolwright.mechanics.heat import ROOM, Face, Layer, StackTemperatures, constant_run, stack_temperatures
 
-few = settings(max_examples=8, deadline=None)
+few = settings(max_examples=5, deadline=None)
 discs = st.builds(
     Layer,
     thickness=st.floats(3e-4, 5e-3),

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from spoolwright.mechanics import judder
 
-few = settings(max_examples=15, deadline=None)
+few = settings(max_examples=10, deadline=None)
 mass = st.floats(1e-3, 2.0)
 stiff = st.floats(1.0, 5e3)
 speed = st.floats(1e-3, 10.0)

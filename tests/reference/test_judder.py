@@ -117,8 +117,8 @@ def regularised(
 def test_a_friction_law_without_corners_gives_the_same_trace(damping: float) -> None:
     """Source: SciPy solve_ivp (Radau) on a smooth friction law, run here."""
     case = (1.0, 100.0, 0.05, 4.0, 2.5)
-    t, pull = regularised(case, damping, 2.5, 2e-5)
-    told = judder.stick_slip(*case, 2.5, damping=damping, times=t)
+    t, pull = regularised(case, damping, 1.8, 2e-5)
+    told = judder.stick_slip(*case, 1.8, damping=damping, times=t)
     settled = t > 0.02  # the smooth law takes a moment to carry the line's own damping
     assert told.pull[settled] == pytest.approx(pull[settled], abs=0.08)
     assert told.start_up_peak == pytest.approx(np.max(pull), rel=2e-3)
