@@ -146,8 +146,8 @@ def test_the_best_angle_is_a_little_below_the_recommended_one() -> None:
 
 
 def test_spool_speeds_are_those_that_are_printed_of_casts() -> None:
-    # Sources: up to 20,000 turns a minute, paddling magazine (opened, S-CAST-062); 15,000 to 30,000 at the peak,
-    # common practice, no source.
+    # Sources: up to 20,000 turns a minute, paddling magazine (opened, S-CAST-062); 15,000 to 30,000 at the
+    # peak, common practice, no source.
     for slug, throw in (("ostrell-s71", replace(LURE, speed=33.0)), ("tarvak-58r", SURF)):
         turns = made(slug, throw)[0].values["peak_spool_speed"].middle * 30 / pi
         assert 15_000 < turns < 30_000
@@ -176,8 +176,8 @@ def test_a_wind_from_behind_carries_and_one_in_the_face_holds() -> None:
 
 def test_a_level_wind_taken_out_is_no_loss_and_less_than_the_trade_tells() -> None:
     # Source: cast +5 to 15 % with the level wind out, common practice, no source. Its torque alone, as a free
-    # spin shows it and growing with speed as far as anybody can say, gives less; the line's bend in its guide,
-    # which is not reckoned, may be the rest. The program says what it reckons and does not bend it.
+    # spin shows it and growing with speed as far as anybody can say, gives less; the line's bend in its
+    # guide, which is not reckoned, may be the rest. The program says what it reckons and does not bend it.
     out = change("tarvak-58r", SURF, "level wind out")
     assert 0 < out.gain < 0.05 * made("tarvak-58r", SURF)[1].distance
     assert out.more_slack > 0
