@@ -7,6 +7,7 @@ import pytest
 from chemicals.viscosity import viscosity_index as chemicals_index
 
 from spoolwright.mechanics import lubricant
+from spoolwright.sheets.lubricants import iso_vg
 from tests.reference.published import Published, each
 
 CST = 1e-6
@@ -71,6 +72,14 @@ CHECKS = [
         8.0,
         0.8,  # read off the handbook's chart
         "general technical catalogue of rolling bearings no. 011, example p. 22 (chart)",
+        "opened as a text copy",
+    ),
+    Published(
+        "most that an oil of grade 5 may have, cSt",
+        lambda: iso_vg(5).high / CST,
+        5.06,
+        0.001,
+        "general technical catalogue of rolling bearings no. 011, table 5.10 (ISO 3448)",
         "opened as a text copy",
     ),
 ]

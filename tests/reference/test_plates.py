@@ -56,13 +56,13 @@ def squeeze(pull: float, pitch: float, wall: float) -> float:
     return float(plates.arbor_hoop_stress(pull / (pitch * radius), radius, wall))
 
 
-def wound_cylinder() -> float:
-    """Bhavikatti's cylinder, MPa and mm: what the pressure adds, less what the winding squeezed."""
+def wound_cylinder() -> tuple[float, float]:
+    """Bhavikatti's cylinder, MPa: what the pressure adds, less what the winding squeezed; and its wire."""
     bore, wall, wire, pressure, along = 250.0, 10.0, 6.0, 3.0, 3.0 * 250 / (4 * 10)
     # wire and wall stretch alike: (f1 - 0.3 f2) 2 + (4 t / pi d) f1 = 2 p D / (pi d)
     steel = 2.0
     f1 = (2 * pressure * bore / (pi * wire) + steel * 0.3 * along) / (steel + 4 * wall / (pi * wire))
-    return f1 - squeeze(80 * pi / 4 * wire**2, wire, wall)
+    return f1 - squeeze(80 * pi / 4 * wire**2, wire, wall), 80 + steel * (f1 - 0.3 * along)
 
 
 def wound_pipe() -> float:
@@ -118,10 +118,18 @@ CHECKS = [
     ),
     Published(
         "wire-wound cylinder under pressure, MPa",
-        wound_cylinder,
+        lambda: wound_cylinder()[0],
         -15.66,
         0.02,
         "Bhavikatti, Strength of Materials, ex. 8.8.6 (the labels of its two answers are swapped)",
+        OPENED,
+    ),
+    Published(
+        "its wire, MPa",
+        lambda: wound_cylinder()[1],
+        112.82,
+        0.02,
+        "Bhavikatti, Strength of Materials, ex. 8.8.6",
         OPENED,
     ),
     Published(

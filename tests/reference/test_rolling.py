@@ -44,6 +44,14 @@ CHECKS = [
     Published("6203 ball", lambda: fan_end("ball"), 3.9874, 6e-4, FAN_END, "from memory"),
     Published("ER-16K outer", lambda: third("outer"), 3.572, 3e-3, SECOND, "opened"),
     Published("ER-16K inner", lambda: third("inner"), 5.428, 3e-3, SECOND, "opened"),
+    Published(
+        "oil drag at a cast's speed, N mm",
+        lambda: rolling.friction_torque(30384.0, 15e-6, 6.5e-3, 0.0, 1.0, 0.0) * 1e3,
+        0.16264,
+        0.0016,
+        "Palmgren's form as bearing catalogues print it: f0 1, 15 mm2/s, 30384 rpm, 6.5 mm",
+        "from memory; number of the collection of references",
+    ),
 ]
 
 

@@ -17,6 +17,22 @@ STRESS = 10.0 / (0.25e-3 * 0.25e-3)
 
 CHECKS = [
     Published(
+        "stiffness alike both ways, closed form, MPa",
+        lambda: winding.hub_pressure(*LAY, HUB, PACK) / 1e6,
+        77.681,
+        1e-3,
+        "Altmann 1968, linear orthotropic winding on a rigid core, isotropic",
+        "from memory; number of the collection of references",
+    ),
+    Published(
+        "stiffness ratio 25, by quadrature, MPa",
+        lambda: winding.hub_pressure(*LAY, HUB, PACK, 5.0) / 1e6,
+        49.379,
+        1e-3,
+        "Altmann 1968, linear orthotropic winding on a rigid core",
+        "from memory; number of the collection of references",
+    ),
+    Published(
         "rings as springs, stiffness alike both ways, MPa",
         lambda: winding.hub_pressure(*LAY, HUB, PACK) / 1e6,
         77.67,

@@ -132,15 +132,15 @@ def simply_supported_uniform(
 
 
 def critical_speed(
-    masses: Number, positions: Number, span: Number, youngs_modulus: Number, second_moment: Number
+    masses: ArrayLike, positions: ArrayLike, span: Number, youngs_modulus: Number, second_moment: Number
 ) -> Number:
     """First critical speed of a light shaft on two supports that carries masses.
 
     Parameters
     ----------
-    masses : Number
-        Masses along the last axis [kg], each above zero; one mass may be a plain number.
-    positions : Number
+    masses : ArrayLike
+        Masses along the last axis [kg], each above zero; a list will do, one mass may be a plain number.
+    positions : ArrayLike
         Their places from the left support along the last axis [m], between the supports.
     span : Number
         Distance of the supports [m], above zero.
@@ -172,12 +172,12 @@ def critical_speed(
 
     Examples
     --------
-    >>> round(critical_speed(100.0, 0.3, 0.9, 200e9, 6.3617e-7) / 6.2832, 1)
+    >>> round(critical_speed([60.0, 40.0], [0.3, 0.3], 0.9, 200e9, 6.3617e-7) / 6.2832, 1)
     51.8
     """
     _check_beam(span, youngs_modulus, second_moment)
-    arguments.positive(masses=masses, positions=positions)
-    m, x = np.broadcast_arrays(np.atleast_1d(masses), np.atleast_1d(positions))
+    m, x = np.broadcast_arrays(*(np.atleast_1d(np.asarray(v, float)) for v in (masses, positions)))
+    arguments.positive(masses=m, positions=x)
     length, modulus, moment = (np.asarray(v)[..., None] for v in (span, youngs_modulus, second_moment))
     arguments.less("positions", x, "span", length)
     pairs = (x[..., None, :], length[..., None], modulus[..., None], moment[..., None], x[..., :, None])

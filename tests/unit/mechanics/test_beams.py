@@ -33,6 +33,12 @@ def test_one_mass_whips_where_its_spring_says() -> None:
     assert beams.critical_speed(0.03, 0.02, *SHAFT) == pytest.approx((1 / (0.03 * sag)) ** 0.5)
 
 
+def test_masses_and_places_may_be_plain_lists() -> None:
+    listed = beams.critical_speed([0.02, 0.03], (0.015, 0.03), *SHAFT)
+    assert type(listed) is float
+    assert listed == beams.critical_speed(np.array([0.02, 0.03]), np.array([0.015, 0.03]), *SHAFT)
+
+
 def test_masses_lie_along_the_last_axis() -> None:
     masses = np.array([[0.02, 0.03], [0.04, 0.05]])
     speeds = beams.critical_speed(masses, np.array([0.015, 0.03]), *SHAFT)
