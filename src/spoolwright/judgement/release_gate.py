@@ -140,8 +140,13 @@ _MULTIPLIERS = ("round multiplier", "low-profile multiplier", "lever drag")
 
 def _has(sheet: ReelSheet | None, kind: str, key: str) -> bool:
     """Whether such a reel has what the row is about; without a sheet its kind decides."""
-    if key in ("spin", "end_float", "clutch"):
+    if key in ("spin", "end_float"):
         return kind in _MULTIPLIERS or not kind
+    if key == "clutch":
+        # A lever drag is freed by its lever, not by a clutch that bites.
+        return kind in ("", *_MULTIPLIERS[:2])
+    if key == "handle_torque":
+        return kind != "fly"
     if key in ("level_wind", "level_wind_turns"):
         return sheet.level_wind is not None if sheet else kind in ("", *_MULTIPLIERS[:2])
     if key in ("start_up", "judder", "pull_full", "held"):

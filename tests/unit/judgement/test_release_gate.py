@@ -61,10 +61,10 @@ def test_cold_and_warm_are_two_rows_where_the_reel_is_fished_in_the_cold() -> No
 @pytest.mark.parametrize(
     ("kind", "lacks"),
     [
-        ("fly", {"level_wind", "clutch", "spin", "anti_reverse", "back_play"}),
+        ("fly", {"level_wind", "clutch", "spin", "anti_reverse", "back_play", "handle_torque"}),
         ("fixed spool", {"level_wind", "clutch", "spin"}),
         ("low-profile multiplier", {"click", "click_pull"}),
-        ("lever drag", {"level_wind"}),
+        ("lever drag", {"level_wind", "clutch"}),
         ("", set()),
     ],
 )
