@@ -7,6 +7,7 @@ from typing import Any
 
 from django.urls import reverse
 
+from spoolwright.pages.casts import ready
 from spoolwright.shop.models import (
     Attachment,
     Customer,
@@ -69,6 +70,16 @@ def sheets(*more: Any) -> Args:
     return [(version.sheet.slug, *more) for version in SheetVersion.objects.filter(number=1)]
 
 
+def once_compiled(chosen: Callable[[], Args]) -> Callable[[], Args]:
+    """The same addresses, once a cast can be worked out: until then the page comes again by itself."""
+
+    def ready_first() -> Args:
+        assert ready.is_ready(patience=600.0)
+        return chosen()
+
+    return ready_first
+
+
 def pictures(folder: str) -> dict[str, Callable[[], Args]]:
     """The three addresses of a picture: an ordinary sheet, a reel and the visit with the longest diary."""
     described = Visit.objects.exclude(reel__sheet_version=None).order_by("-last_seq", "pk")
@@ -107,6 +118,7 @@ CHOSEN: dict[str, Callable[[], Args]] = {
     "reel_sheet:new_version": lambda: list(sheets())[:1],
     "settings_page:person": lambda: [("torbal",)],
     **pictures("carries"),
+    **{route: once_compiled(chosen) for route, chosen in pictures("casts").items()},
     **pictures("long_run"),
     **pictures("wears"),
 }

@@ -25,15 +25,22 @@ LEAST_FILL = 0.1
 GRAMS = {"metric": "g", "imperial": "oz"}
 
 
+NOT_OFFERED = {"invalid_choice": "Nothing here is called “%(value)s”. Accepted: what stands above."}
+
+
 class CastsForm(SliderForm):
     """Everything has an answer: a throw as such a reel is usually asked for, the brake set for it."""
 
-    state = forms.ChoiceField(label="Spool and line of", widget=forms.RadioSelect)
+    state = forms.ChoiceField(label="Spool and line of", widget=forms.RadioSelect, error_messages=NOT_OFFERED)
     shape = forms.ChoiceField(
-        label="Thrown", choices=[(name, payload_shape(name).title) for name in payload_names()]
+        label="Thrown",
+        choices=[(name, payload_shape(name).title) for name in payload_names()],
+        error_messages=NOT_OFFERED,
     )
     material = forms.ChoiceField(
-        label="Line of", choices=[(name, line_material(name).title) for name in line_names()]
+        label="Line of",
+        choices=[(name, line_material(name).title) for name in line_names()],
+        error_messages=NOT_OFFERED,
     )
     payload = SliderField("mass", low=0.01, high=0.25, step=0.005, start=0.12, units=GRAMS, label="Its mass")
     speed = SliderField(
