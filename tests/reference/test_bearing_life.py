@@ -94,6 +94,14 @@ CHECKS = [
 
 CHECKS += [
     Published(
+        "hours at 1725 rpm of a bearing rated 14.3 kN under 1.78 kN",
+        lambda: hours(3211, 400, 1725),
+        5000,
+        3,
+        "Shigley's Mechanical Engineering Design, ex. 11-1: 400 lbf, 5000 h, 3211 lbf",
+        "from memory",
+    ),
+    Published(
         "relative axial load of 6208",
         lambda: 14.0 * 1.8e3 / 17.8e3,
         1.42,

@@ -76,6 +76,22 @@ CHECKS = [
         OPENED,
     ),
     Published(
+        "fastest sliding of the same at 2000 rpm, mm/s",
+        lambda: gears.sliding_speed(2000 * pi / 30, 20, 40, 0.005) * 1e3,
+        3973,
+        0.6,
+        "Khurmi & Gupta, Theory of Machines, ex. 12.5",
+        OPENED,
+    ),
+    Published(
+        "sliding over rolling, 17 and 49 teeth",
+        lambda: gears.sliding_speed(1.0, 17, 49, 0.006) / (17 * 0.003),
+        0.41,
+        0.005,
+        "Khurmi & Gupta, Theory of Machines, ex. 12.6",
+        OPENED,
+    ),
+    Published(
         "power of the stock gear with Y looked up, hp",
         lambda: (
             10e3

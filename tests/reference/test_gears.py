@@ -84,6 +84,22 @@ CHECKS = [
         OPENED,
     ),
     Published(
+        "arc of contact, 30 and 80 teeth, mm",
+        lambda: gears.contact_ratio(30, 80, 0.012, addendum=10 / 12) * pi * 12,
+        55.61,
+        0.005,
+        "Khurmi & Gupta, Theory of Machines, ex. 12.3",
+        OPENED,
+    ),
+    Published(
+        "angle of the pinion while one pair touches, 17 and 49 teeth, degrees",
+        lambda: gears.contact_ratio(17, 49, 0.006) * 360 / 17,
+        34.6,
+        0.05,
+        "Khurmi & Gupta, Theory of Machines, ex. 12.6",
+        OPENED,
+    ),
+    Published(
         "two steel cylinders, MPa",
         lambda: gears.hertz_line_stress(24.1e3, 0.020, 0.040, 0.040, 200e9, 0.29, 200e9, 0.29) / 1e6,
         1445,
