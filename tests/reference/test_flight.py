@@ -169,8 +169,8 @@ def test_a_spool_that_is_jerked_along_keeps_its_momentum_and_not_its_energy() ->
 def test_a_published_list_of_drag_constants_is_ten_times_low_and_is_not_followed() -> None:
     """A university's notes (opened, S-CAST-017) give 0.014 /m for a table-tennis ball, which is 0.14.
 
-    0.5 rho Cd A / m with Cd 0.5, rho 1.2, 20 mm and 2.7 g: it falls at sqrt(g / 0.14) = 8.4 m/s at last, as every
-    player knows, and not at 26.
+    0.5 rho Cd A / m with Cd 0.5, rho 1.2, 20 mm and 2.7 g: it falls at sqrt(g / 0.14) = 8.4 m/s at last and
+    not at 26.
     """
     area = 0.5 * pi * 0.020**2
     ball = {"payload_mass": 2.7e-3, "payload_drag_area": area, "air_density": 1.2} | BARE
