@@ -96,6 +96,11 @@ def pull(page: Any) -> bytes:
     return around(page, page.locator("#next"), most=900)
 
 
+def ladder(page: Any) -> bytes:
+    settled(page, "/sheets/tarvak-54c/carries/")
+    return around(page, page.locator("#ladder figure"), page.locator("#ladder figure .at-desk"))
+
+
 def phone(page: Any) -> bytes:
     page.set_viewport_size({"width": PHONE[0], "height": PHONE[1]})
     settled(page, "/arrival/")
@@ -109,6 +114,7 @@ PICTURES: dict[str, Picture] = {
     "diary": diary,
     "section": section,
     "pull": pull,
+    "ladder": ladder,
     "quote": quote,
     "proof": proof,
     "phone": phone,
