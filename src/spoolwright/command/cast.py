@@ -91,7 +91,7 @@ CAUTION = (
 
 def _losses(case: CastCase, system: str) -> list[str]:
     rows = [(words, case.losses[name]) for name, words in LOSSES.items() if case.losses[name] > 0]
-    return [f"  {words:24} {show(energy, 'energy', system):>10}" for words, energy in rows]
+    return [f"  {words:32} {show(energy, 'energy', system):>10}" for words, energy in rows]
 
 
 def _as_data(case: CastCase, matters: Matters | None, beside: Compared | None) -> dict[str, Any]:

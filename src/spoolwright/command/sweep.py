@@ -10,7 +10,7 @@ from typing import Any
 
 from spoolwright.command import throwing
 from spoolwright.command.cast import read_works, value_as_data
-from spoolwright.judgement.cast_words import gain_words
+from spoolwright.judgement.cast_words import gain_words, length_words
 from spoolwright.judgement.sweep import (
     Sweep,
     SweepRow,
@@ -109,7 +109,7 @@ def _in_words(found: Sweep, system: str) -> list[str]:
     for row in found.rows:
         lines += ["", row.name[0].upper() + row.name[1:], *_row_in_words(row, found, system)]
     lines += ["", "What decides how far today's reel casts, as a share of the spread:"]
-    lines += [f"  {weight.words:44} {weight.share:6.1%}" for weight in found.weights[:SHOWN_WEIGHTS]]
+    lines += [f"  {weight.words:44} {100 * weight.share:5.1f} %" for weight in found.weights[:SHOWN_WEIGHTS]]
     return lines
 
 
@@ -120,15 +120,14 @@ def _row_in_words(row: SweepRow, found: Sweep, system: str) -> list[str]:
     if found.lip_slack > 0 and slack.high > 0:
         ahead = show_interval(slack.low, slack.high, "line_length", system)
         lines.append(
-            f"  spool ahead of the line {show(slack.middle, 'line_length', system)}, nine in ten {ahead}; "
-            f"{row.over_runs:.1%} over the lip"
+            f"  spool ahead of the line {length_words(slack.middle, system)}, nine in ten {ahead}; "
+            f"{100 * row.over_runs:.1f} % over the lip"
         )
     if row.gain is not None:
         lines.append(f"  against today, brake untouched: {gain_words(row.gain, system)}")
     if row.gain_again is not None:
-        lines.append(
-            f"  with the brake set again, at {row.share_again:.0%}: {gain_words(row.gain_again, system)}"
-        )
+        share = f"{100 * (row.share_again or 0):.0f} %"
+        lines.append(f"  with the brake set again, at {share}: {gain_words(row.gain_again, system)}")
     return lines
 
 

@@ -106,7 +106,9 @@ def cast_options(kind: str) -> dict[str, tuple[str, ...]]:
 
 
 def _touches(on: str) -> bool:
-    return on in TOUCHES_THE_CAST or on.startswith(("sheet.brakes", "sheet.level_wind", "sheet.spool"))
+    return on in TOUCHES_THE_CAST or on.startswith(
+        ("sheet.brakes", "sheet.level_wind", "sheet.spool", "sheet.bearings.spool")
+    )
 
 
 def sweep(
