@@ -20,6 +20,10 @@ NEEDED = {
     "fixed spool": ("gears", "drag", "shaft", "anti_reverse"),
     "fly": (),
 }
+OF_ONE_KIND = {"rotor": "fixed spool", "oscillation": "fixed spool", "check": "fly"}
+"""Tables that no other kind of reel has."""
+DEDENDUM = 1.25
+"""Depth of a tooth below the pitch circle in modules (ISO 53, basic rack)."""
 
 
 def faults(sheet: ReelSheet) -> tuple[Fault, ...]:
@@ -35,6 +39,9 @@ def _kind(sheet: ReelSheet) -> Iterator[Fault]:
             yield Fault(table, f"is missing; a {kind} has one", f"a table [{table}]")
     if kind == "fly" and sheet.gears is not None:
         yield Fault("gears", "does not belong to a fly reel", "no table [gears] where the kind is fly")
+    for table, only in OF_ONE_KIND.items():
+        if kind != only and getattr(sheet, table) is not None:
+            yield Fault(table, f"does not belong to a {kind}", f"a table [{table}] where the kind is {only}")
 
 
 def _spool(sheet: ReelSheet) -> Iterator[Fault]:
@@ -47,9 +54,21 @@ def _spool(sheet: ReelSheet) -> Iterator[Fault]:
         yield Fault("spool.line_level", what, f"less than the spool's depth of {show(depth, 'length')}")
     if sheet.shaft is not None and sheet.shaft.diameter >= spool.arbor_diameter:
         yield _inner_outer("shaft.diameter", sheet.shaft.diameter, "arbor", spool.arbor_diameter)
+    yield from _steps(sheet)
     if spool.inertia is None and spool.mass is None and spool.material is None:
         what = "has neither mass nor material nor inertia, so its inertia cannot be known"
         yield Fault("spool", what, "inertia, or a material, or a mass")
+
+
+def _steps(sheet: ReelSheet) -> Iterator[Fault]:
+    """The steps of the shaft reach from bearing to bearing at least."""
+    shaft = sheet.shaft
+    if shaft is None or not shaft.steps:
+        return
+    whole = sum(step.length for step in shaft.steps)
+    if whole < shaft.span - 1e-6:
+        what = f"the steps add up to {show(whole, 'length')}, less than the span"
+        yield Fault("shaft.steps", what, f"at least shaft.span, {show(shaft.span, 'length')}")
 
 
 def _gears(sheet: ReelSheet) -> Iterator[Fault]:
@@ -59,6 +78,9 @@ def _gears(sheet: ReelSheet) -> Iterator[Fault]:
     if (gears.low_main_teeth is None) != (gears.low_pinion_teeth is None):
         what = "has one half of its low pair"
         yield Fault("gears", what, "low_main_teeth with low_pinion_teeth, or neither")
+    root = gears.module * (gears.pinion_teeth / cos(gears.helix_angle) - 2 * DEDENDUM)
+    if gears.pinion_bore is not None and gears.pinion_bore >= root:
+        yield _inner_outer("gears.pinion_bore", gears.pinion_bore, "teeth's root", root)
 
 
 def _drag(sheet: ReelSheet) -> Iterator[Fault]:
@@ -80,9 +102,25 @@ def _drag(sheet: ReelSheet) -> Iterator[Fault]:
         yield _inner_outer(where, springs.inner_diameter, "outer diameter", springs.outer_diameter)
     if drag.control == "lever" and drag.lever is None:
         yield Fault("drag.lever", "is missing; the control is a lever", "a table [drag.lever]")
+    yield from _lever(drag)
     if sheet.gears is None and drag.acts_on == "main gear":
         yield Fault("drag.acts_on", "“main gear”, but the reel has no gears", "spool")
     yield from _drag_fit(sheet, drag)
+
+
+def _lever(drag: Drag) -> Iterator[Fault]:
+    """The strike stop on the lever's way, the running gap inside the cam's rise."""
+    lever = drag.lever
+    if lever is None:
+        return
+    if lever.strike_angle is not None and lever.strike_angle > lever.cam_angle:
+        what = f"{show(lever.strike_angle, 'angle')} lies beyond the lever's way"
+        accepted = f"at most drag.lever.cam_angle, {show(lever.cam_angle, 'angle')}"
+        yield Fault("drag.lever.strike_angle", what, accepted)
+    if lever.running_gap is not None and lever.running_gap >= lever.cam_rise:
+        what = f"{show(lever.running_gap, 'length')} uses up the cam's rise: the drag would never bite"
+        accepted = f"less than drag.lever.cam_rise, {show(lever.cam_rise, 'length')}"
+        yield Fault("drag.lever.running_gap", what, accepted)
 
 
 def _drag_fit(sheet: ReelSheet, drag: Drag) -> Iterator[Fault]:

@@ -136,3 +136,25 @@ def test_a_drag_on_the_spool_is_as_wide_as_its_flange() -> None:
     assert reel_sheet.read(changed(*swapped)).drag_ratio == 1.0
     wide = ('outer_diameter = "23.0 mm"', 'outer_diameter = "50 mm"')
     assert "spool's flange" in only_fault(*swapped, wide).what
+
+
+@pytest.mark.parametrize(
+    ("slug", "old", "new", "where", "what"),
+    [
+        ("pellmar-30-2", 'strike_angle = "62 deg"', 'strike_angle = "89 deg"', "drag.lever.strike_angle",
+         "lies beyond the lever's way"),
+        ("pellmar-30-2", 'running_gap = "0.2 mm"', 'running_gap = "2.3 mm"', "drag.lever.running_gap",
+         "uses up the cam's rise"),
+        ("pellmar-30-2", 'pinion_bore = "8.4 mm"', 'pinion_bore = "12 mm"', "gears.pinion_bore",
+         "does not go inside its teeth's root"),
+        ("lumvik-4000", 'kind = "fixed spool"', 'kind = "lever drag"', "rotor",
+         "does not belong to a lever drag"),
+        ("brekkas-9-10", 'kind = "fly"', 'kind = "fixed spool"', "check", "does not belong to a fixed spool"),
+        ("tarvak-58r", 'span = "64 mm"', 'span = "66 mm"', "shaft.steps", "less than the span"),
+    ],
+)  # fmt: skip
+def test_what_another_kind_has_must_agree(slug: str, old: str, new: str, where: str, what: str) -> None:
+    text = reel_sheet.shipped()[slug]
+    assert text.count(old) == 1
+    found = {fault.where: fault.what for fault in faults_of(text.replace(old, new))}
+    assert what in found[where]
