@@ -139,7 +139,7 @@ def simulate(
     M(w) = constant + viscous w + quadratic w^2 + windage w^1.5 + magnetic w + centrifugal
     max(w^2 - engages^2, 0) + level wind. Slack where the tension that this needs is below zero: then no
     tension, I w' = -M - thumb, slack grows at r w - v, and where it is used up payload and spool join with
-    their momentum kept. Skin = 1/2 rho line_drag pi d s u |u|, u the speed less the wind along the path flown.
+    their momentum kept. Skin = 1/2 rho line_drag pi d s u |u|, u the speed less the wind along the path.
     Dormand and Prince's pair, each change located. Left out: the rod, guides, stretch, belly and lift of the
     line, a tumbling payload, start-up of the spool before release; slack line is taken to keep pace.
 

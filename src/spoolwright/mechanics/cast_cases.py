@@ -108,6 +108,7 @@ def _columns(a: Mapping[str, Array], variant: str) -> dict[str, Array]:
     half_air = 0.5 * a["air_density"]
     return {
         "MASS": a["payload_mass"],
+        "EASE": 1 / a["payload_mass"],
         "AIR": half_air * a["payload_drag_area"],
         "VX": a["release_speed"] * np.cos(a["release_angle"]),
         "VY": a["release_speed"] * np.sin(a["release_angle"]),

@@ -1,7 +1,7 @@
 """The cast, step by step, compiled: Dormand and Prince's pair with every change of the motion located.
 
-Nothing here is checked; `cast.py` does that at the door. Everything that `fly` calls stands in this file, because
-the compiler's cache does not see a change made in another one. Derivations in docs/derivations/cast.md.
+Nothing here is checked; cast.py does that at the door. Everything that `fly` calls stands in this file: the
+compiler's cache does not see a change made in another one. Algebra in docs/derivations/cast.md.
 """
 
 from __future__ import annotations
@@ -14,491 +14,386 @@ from numba import njit
 
 WITHIN: dict[str, Any] = {"error_model": "numpy", "no_cpython_wrapper": True, "no_cfunc_wrapper": True}
 
-GRAVITY = 9.80665
-STEPS = 100_000
-LONGEST_STEP = 1.0
-CREEP = 0.01
-SOFT_TOUCH = 1e-3
+GRAVITY, STEPS, LONGEST_STEP = 9.80665, 100_000, 1.0
+CREEP, SOFT_TOUCH, NO_TOUCH = 0.01, 1e-3, -1e-9
 
-# what is known of one cast, in the order of its row
+# what is known of one cast, and what comes out of it, in the order of their rows
 (
-    MASS, AIR, VX, VY, HEIGHT, WIND, SKIN, LINE, FALL, TOP, FLOOR, BULK, BARE, LENGTH,
-    B_CONST, B_VISC, B_QUAD, WINDAGE, MAGNET, BLOCKS, ENGAGE, GUIDE,
-    PRESS, LIMIT, HOLD, LIP, RTOL, FIRST, FIXED,
-) = range(29)  # fmt: skip
-COLUMNS = 29
-
-# what comes out, in the order of its row
+    MASS, EASE, AIR, VX, VY, HEIGHT, WIND, SKIN, LINE, FALL, TOP, FLOOR, BULK, BARE, LENGTH, B_CONST, B_VISC,
+    B_QUAD, WINDAGE, MAGNET, BLOCKS, ENGAGE, GUIDE, PRESS, LIMIT, HOLD, LIP, RTOL, FIRST, FIXED, COLUMNS,
+) = range(31)  # fmt: skip
 (
-    DISTANCE, TIME, ARC, OUT, PEAK_SPIN, PEAK_SLACK, E_BRAKE, E_BEARING, E_WINDAGE, E_GUIDE, E_THUMB, E_PAYLOAD,
-    E_LINE, E_SLACK, E_JOIN, E_START, E_END, STATUS,
-) = range(18)  # fmt: skip
-RESULTS = 18
+    DISTANCE, TIME, ARC, OUT, PEAK_SPIN, PEAK_SLACK, E_BRAKE, E_BEARING, E_WINDAGE, E_GUIDE, E_THUMB,
+    E_PAYLOAD, E_LINE, E_SLACK, E_JOIN, E_START, E_END, STATUS, RESULTS,
+) = range(19)  # fmt: skip
 LANDED, OUT_OF_LINE, HUNG, GAVE_UP = range(4)
+TIGHT, HELD, SLACK, STOPPED, FREE = range(5)
+LANDS, RUNS_OUT, CATCHES, THUMB, STOPS, BRAKE, LOOSENS, TIGHTENS, KINDS = range(9)
+NOTHING, NOTED = -1, 9
 
-TIGHT, SLACK, HELD, STOPPED, FREE = range(5)
-LANDS, RUNS_OUT, CATCHES, PRESSES, LETS_GO, STOPS, ENGAGES, FREES, LOOSENS, TIGHTENS = range(10)
-NOTHING = -1
-
-# rows of the work space: the state now, the state tried, one in between, 7 slopes, 7 rows of powers, the rest
-Y, NEW, MID, K, P, NEED, ENERGY, SPARE = 0, 1, 2, 3, 10, 17, 18, 19
-WORK_ROWS = 21
-NOTED = 9
+# The work space b, one array since many are slow to pass on: the row of the case; in eights the state (x, y,
+# vx, vy, arc, spin, slack, height energy of the line) now, tried, between, 7 slopes, 7 times the powers, what
+# the line needs at each, energies, two to spare, what is watched for; the row of results; the phase
+Y, NEW, MID, K, P, NEED, ENERGY, SPARE, WATCH, R, MODE, BRAKED, PRESSED, HOLDS, ROOM = (
+    32, 40, 48, 56, 112, 168, 176, 184, 200, 208, 228, 229, 230, 231, 232,
+)  # fmt: skip
 
 
-@njit("f8(f8[::1], i8[::1], f8[::1], f8[::1], f8[::1])", **WITHIN)
-def _slope(p: Any, c: Any, y: Any, g: Any, w: Any) -> float:
-    """Slopes of the state into g, powers lost into w; gives the torque that the tight line has to bring."""
-    mode, vx, vy, s = c[0], y[2], y[3], y[4]
+@njit("UniTuple(f8, 2)(f8[::1], i8)", forceinline=True, **WITHIN)
+def _spool(b: Any, y: int) -> tuple[float, float]:
+    """Radius of the line on the spool, and inertia with that line, in the state at y."""
+    rr = max(b[TOP] - b[FALL] * (b[y + 4] + b[y + 6]), 0.5 * b[FLOOR])
+    return sqrt(rr), b[BARE] + b[BULK] * max(rr * rr - b[FLOOR] * b[FLOOR], 0.0)
+
+
+@njit("f8(f8[::1], i8, i8, i8)", forceinline=True, **WITHIN)
+def _slope(b: Any, y: int, g: int, w: int) -> float:
+    """Slopes of the state at y into g, powers lost into w; gives the torque that the tight line brings."""
+    mode, vx, vy, s = b[MODE], b[y + 2], b[y + 3], b[y + 4]
     v = max(sqrt(vx * vx + vy * vy), 1e-12)
-    tx, ty = vx / v, vy / v
-    rx = vx - p[WIND]
-    pull = p[AIR] * sqrt(rx * rx + vy * vy)
-    ax = -pull * rx / p[MASS]
-    ay = -GRAVITY - pull * vy / p[MASS]
+    per_v = 1.0 / v
+    tx, ty = vx * per_v, vy * per_v
+    rx = vx - b[WIND]
+    pull = b[AIR] * sqrt(rx * rx + vy * vy)
+    ax, ay = -pull * rx * b[EASE], -GRAVITY - pull * vy * b[EASE]
     along = ax * tx + ay * ty
-    u = v - p[WIND] * (y[0] / s if s > 1e-9 else tx)
-    skin = p[SKIN] * s * u * abs(u)
-    lift = p[LINE] * GRAVITY * (y[1] - p[HEIGHT])
-    force = p[MASS] * along - skin - lift
-    mass = p[MASS] + p[LINE] * s
-    rr = max(p[TOP] - p[FALL] * (s + y[6]), 0.5 * p[FLOOR])
-    r = sqrt(rr)
-    inertia = p[BARE] + p[BULK] * max(rr * rr - p[FLOOR] * p[FLOOR], 0.0)
-    lip = spin = df = dw = need = thumb = 0.0
-    if mode == TIGHT or mode == HELD:
-        spin = v / r
-    elif mode == SLACK:
-        spin = max(y[5], 0.0)
-    brake = p[MAGNET] * spin
-    if c[1] == 1:
-        brake += p[BLOCKS] * (spin * spin - p[ENGAGE] * p[ENGAGE])
-    bearing = p[B_CONST] + spin * (p[B_VISC] + spin * p[B_QUAD])
-    air = p[WINDAGE] * spin * sqrt(spin)
-    torque = brake + bearing + air + p[GUIDE]
-    if mode == TIGHT or mode == HELD:
-        hurry = p[FALL] * v * v / (2.0 * rr)
+    u = v - b[WIND] * (b[y] / s if s > 1e-9 else tx)
+    skin = b[SKIN] * s * u * abs(u)
+    lift = b[LINE] * GRAVITY * (b[y + 1] - b[HEIGHT])
+    force = b[MASS] * along - skin - lift
+    mass = b[MASS] + b[LINE] * s
+    r, inertia = _spool(b, y)
+    per_r = 1.0 / r
+    spin = v * per_r if mode <= HELD else (max(b[y + 5], 0.0) if mode == SLACK else 0.0)
+    brake = b[MAGNET] * spin + b[BRAKED] * b[BLOCKS] * (spin * spin - b[ENGAGE] * b[ENGAGE])
+    bearing = b[B_CONST] + spin * (b[B_VISC] + spin * b[B_QUAD])
+    air = b[WINDAGE] * spin * sqrt(spin)
+    torque = brake + bearing + air + b[GUIDE]
+    lip = df = dw = need = thumb = fluff = 0.0
+    if mode <= HELD:
+        hurry = 0.5 * b[FALL] * v * v * per_r * per_r
         if mode == TIGHT:
-            dv = (force - (inertia * hurry / r + torque) / r) / (mass + inertia / rr)
+            dv = (force - (inertia * hurry * per_r + torque) * per_r) / (mass + inertia * per_r * per_r)
         else:
             dv = force / mass
-        dw = (dv + hurry) / r
+        dw = (dv + hurry) * per_r
         need = inertia * dw + torque
-        if mode == HELD:
-            thumb = -need
+        thumb = -need if mode == HELD else 0.0
     elif mode == FREE:
-        lip = p[LIP]
-        dv = (force - lip - p[LINE] * v * v) / mass
-        need = lip + p[LINE] * v * v
+        lip = b[LIP]
+        need = lip + b[LINE] * v * v
+        dv = (force - need) / mass
+        fluff = 0.5 * b[LINE] * v * v * v
     else:
         dv = force / mass
-        df = r * spin - v
+        run = r * spin
+        df = run - v
+        fluff = 0.5 * b[LINE] * (run * run * run - v * v * v)
         if mode == SLACK:
-            thumb = p[PRESS] if c[2] == 1 else 0.0
+            thumb = b[PRESSED] * b[PRESS]
             dw = -(torque + thumb) / max(inertia, 1e-300)
-    g[0], g[1], g[4], g[5], g[6], g[7] = vx, vy, v, dw, df, lift * v
-    g[2], g[3] = ax + (dv - along) * tx, ay + (dv - along) * ty
-    w[0], w[1], w[2], w[3] = spin * brake, spin * bearing, spin * air, spin * p[GUIDE] + lip * v
-    w[4], w[5], w[6], w[7] = spin * thumb, pull * (rx * vx + vy * vy), skin * v, 0.0
-    if mode == FREE:
-        w[7] = 0.5 * p[LINE] * v * v * v
-    elif mode == SLACK or mode == STOPPED:
-        w[7] = 0.5 * p[LINE] * ((r * spin) ** 3 - v * v * v)
+    b[g], b[g + 1], b[g + 4], b[g + 5], b[g + 6], b[g + 7] = vx, vy, v, dw, df, lift * v
+    b[g + 2], b[g + 3] = ax + (dv - along) * tx, ay + (dv - along) * ty
+    b[w], b[w + 1], b[w + 2], b[w + 3] = spin * brake, spin * bearing, spin * air, spin * b[GUIDE] + lip * v
+    b[w + 4], b[w + 5], b[w + 6], b[w + 7] = spin * thumb, pull * (rx * vx + vy * vy), skin * v, fluff
     return need
 
 
-@njit("f8(f8[::1], i8[::1], f8[:, ::1], f8)", **WITHIN)
-def _try(p: Any, c: Any, b: Any, h: float) -> float:
-    """One step of length h into b[NEW]; gives its error over what is allowed."""
-    y, m, n = b[Y], b[MID], b[NEW]
-    k1, k2, k3, k4, k5, k6, k7 = b[K], b[K + 1], b[K + 2], b[K + 3], b[K + 4], b[K + 5], b[K + 6]
-    need = b[NEED]
+@njit("f8(f8[::1], f8)", **WITHIN)
+def _try(b: Any, h: float) -> float:
+    """One step of length h into NEW; gives its error over what is allowed."""
+    k1, k2, k3, k4, k5, k6, k7 = K, K + 8, K + 16, K + 24, K + 32, K + 40, K + 48
     for i in range(8):
-        m[i] = y[i] + h * (1 / 5 * k1[i])
-    need[1] = _slope(p, c, m, k2, b[P + 1])
+        b[MID + i] = b[Y + i] + h * (1 / 5 * b[k1 + i])
+    b[NEED + 1] = _slope(b, MID, k2, P + 8)
     for i in range(8):
-        m[i] = y[i] + h * (3 / 40 * k1[i] + 9 / 40 * k2[i])
-    need[2] = _slope(p, c, m, k3, b[P + 2])
+        b[MID + i] = b[Y + i] + h * (3 / 40 * b[k1 + i] + 9 / 40 * b[k2 + i])
+    b[NEED + 2] = _slope(b, MID, k3, P + 16)
     for i in range(8):
-        m[i] = y[i] + h * (44 / 45 * k1[i] - 56 / 15 * k2[i] + 32 / 9 * k3[i])
-    need[3] = _slope(p, c, m, k4, b[P + 3])
+        b[MID + i] = b[Y + i] + h * (44 / 45 * b[k1 + i] - 56 / 15 * b[k2 + i] + 32 / 9 * b[k3 + i])
+    b[NEED + 3] = _slope(b, MID, k4, P + 24)
     for i in range(8):
-        a = 19372 / 6561 * k1[i] - 25360 / 2187 * k2[i] + 64448 / 6561 * k3[i]
-        m[i] = y[i] + h * (a - 212 / 729 * k4[i])
-    need[4] = _slope(p, c, m, k5, b[P + 4])
+        a = 19372 / 6561 * b[k1 + i] - 25360 / 2187 * b[k2 + i] + 64448 / 6561 * b[k3 + i]
+        b[MID + i] = b[Y + i] + h * (a - 212 / 729 * b[k4 + i])
+    b[NEED + 4] = _slope(b, MID, k5, P + 32)
     for i in range(8):
-        a = 9017 / 3168 * k1[i] - 355 / 33 * k2[i] + 46732 / 5247 * k3[i]
-        m[i] = y[i] + h * (a + 49 / 176 * k4[i] - 5103 / 18656 * k5[i])
-    need[5] = _slope(p, c, m, k6, b[P + 5])
+        a = 9017 / 3168 * b[k1 + i] - 355 / 33 * b[k2 + i] + 46732 / 5247 * b[k3 + i]
+        b[MID + i] = b[Y + i] + h * (a + 49 / 176 * b[k4 + i] - 5103 / 18656 * b[k5 + i])
+    b[NEED + 5] = _slope(b, MID, k6, P + 40)
     for i in range(8):
-        a = 35 / 384 * k1[i] + 500 / 1113 * k3[i] + 125 / 192 * k4[i]
-        n[i] = y[i] + h * (a - 2187 / 6784 * k5[i] + 11 / 84 * k6[i])
-    need[6] = _slope(p, c, n, k7, b[P + 6])
+        a = 35 / 384 * b[k1 + i] + 500 / 1113 * b[k3 + i] + 125 / 192 * b[k4 + i]
+        b[NEW + i] = b[Y + i] + h * (a - 2187 / 6784 * b[k5 + i] + 11 / 84 * b[k6 + i])
+    b[NEED + 6] = _slope(b, NEW, k7, P + 48)
     total = 0.0
     for i in range(8):
-        e = 71 / 57600 * k1[i] - 71 / 16695 * k3[i] + 71 / 1920 * k4[i]
-        e = h * (e - 17253 / 339200 * k5[i] + 22 / 525 * k6[i] - 1 / 40 * k7[i])
-        e = e / (p[RTOL] * (1.0 + max(abs(y[i]), abs(n[i]))))
-        total += e * e
+        e = 71 / 57600 * b[k1 + i] - 71 / 16695 * b[k3 + i] + 71 / 1920 * b[k4 + i]
+        e = h * (e - 17253 / 339200 * b[k5 + i] + 22 / 525 * b[k6 + i] - 1 / 40 * b[k7 + i])
+        total += (e / (b[RTOL] * (1.0 + max(abs(b[Y + i]), abs(b[NEW + i]))))) ** 2
     return sqrt(total / 8.0)
 
 
-@njit("f8(f8[:, ::1], f8, f8, i8)", **WITHIN)
+@njit("f8(f8[::1], f8, f8, i8)", **WITHIN)
 def _at(b: Any, h: float, t: float, i: int) -> Any:
     """Entry i of the state at the share t of the step (Shampine's interpolant of fourth order)."""
-    rise = b[NEW, i] - b[Y, i]
-    bend = h * b[K, i] - rise
-    twist = rise - h * b[K + 6, i] - bend
-    d = -12715105075 / 11282082432 * b[K, i] + 87487479700 / 32700410799 * b[K + 2, i]
-    d += -10690763975 / 1880347072 * b[K + 3, i] + 701980252875 / 199316789632 * b[K + 4, i]
-    d += -1453857185 / 822651844 * b[K + 5, i] + 69997945 / 29380423 * b[K + 6, i]
-    return b[Y, i] + t * (rise + (1.0 - t) * (bend + t * (twist + (1.0 - t) * h * d)))
+    if t >= 1.0:
+        return b[NEW + i]
+    rise = b[NEW + i] - b[Y + i]
+    bend = h * b[K + i] - rise
+    twist = rise - h * b[K + 48 + i] - bend
+    d = -12715105075 / 11282082432 * b[K + i] + 87487479700 / 32700410799 * b[K + 16 + i]
+    d += -10690763975 / 1880347072 * b[K + 24 + i] + 701980252875 / 199316789632 * b[K + 32 + i]
+    d += -1453857185 / 822651844 * b[K + 40 + i] + 69997945 / 29380423 * b[K + 48 + i]
+    return b[Y + i] + t * (rise + (1.0 - t) * (bend + t * (twist + (1.0 - t) * h * d)))
 
 
-@njit("f8(f8[::1], i8[::1], f8[:, ::1], f8, f8)", **WITHIN)
-def _need_at(p: Any, c: Any, b: Any, h: float, t: float) -> Any:
-    for i in range(8):
-        b[MID, i] = _at(b, h, t, i)
-    return _slope(p, c, b[MID], b[SPARE], b[SPARE + 1])
-
-
-@njit("f8(i8, f8[::1], i8[::1], f8[:, ::1], f8, f8, f8)", **WITHIN)
-def _gauge(kind: int, p: Any, c: Any, b: Any, h: float, t: float, hold: float) -> Any:
+@njit("f8(i8, f8[::1], f8, f8)", **WITHIN)
+def _gauge(kind: int, b: Any, h: float, t: float) -> Any:
     """How far off an event is at the share t of a step: above zero before it, below zero after."""
-    if kind == LANDS:
-        return _at(b, h, t, 1)
     if kind == RUNS_OUT:
-        return p[LENGTH] - _at(b, h, t, 4) - _at(b, h, t, 6)
-    if kind == CATCHES:
-        return _at(b, h, t, 6)
-    if kind == PRESSES:
-        return p[LIMIT] - _at(b, h, t, 6)
-    if kind == LETS_GO:
-        return _at(b, h, t, 6) - p[LIMIT]
-    if kind == STOPS:
-        return _at(b, h, t, 5)
-    if kind == ENGAGES:
-        return p[ENGAGE] - _at(b, h, t, 5)
-    if kind == FREES:
-        return _at(b, h, t, 5) - p[ENGAGE]
-    if kind == LOOSENS:
-        return _need_at(p, c, b, h, t) + (hold if c[0] == HELD else 0.0)
-    return -_need_at(p, c, b, h, t)
+        return b[LENGTH] - _at(b, h, t, 4) - _at(b, h, t, 6)
+    if kind == THUMB:
+        return (1.0 - 2.0 * b[PRESSED]) * (b[LIMIT] - _at(b, h, t, 6))
+    if kind == BRAKE:
+        return (1.0 - 2.0 * b[BRAKED]) * (b[ENGAGE] - _at(b, h, t, 5))
+    if kind < LOOSENS:
+        return _at(b, h, t, 1 if kind == LANDS else (6 if kind == CATCHES else 5))
+    for i in range(8):
+        b[MID + i] = _at(b, h, t, i)
+    need = _slope(b, MID, SPARE, SPARE + 8)
+    return -need if kind == TIGHTENS else need + (b[HOLDS] if b[MODE] == HELD else 0.0)
 
 
-@njit("f8(i8, f8[::1], i8[::1], f8[:, ::1], f8, f8, f8)", **WITHIN)
-def _where(kind: int, p: Any, c: Any, b: Any, h: float, end: float, hold: float) -> float:
-    """Share of the step at which an event happens that has happened by `end`: false position, halved if lazy."""
-    low, high = 0.0, end
-    at_low = _gauge(kind, p, c, b, h, low, hold)
-    at_high = _gauge(kind, p, c, b, h, high, hold)
-    side = 0
+@njit("f8(i8, f8[::1], f8, f8)", **WITHIN)
+def _where(kind: int, b: Any, h: float, end: float) -> float:
+    """Share of the step at which an event happens that has happened by `end`, by false position."""
+    low, high, side = 0.0, end, 0
+    at_low, at_high = _gauge(kind, b, h, low), _gauge(kind, b, h, high)
     for _ in range(80):
-        if at_low > 0.0 and side < 3 and side > -3:
-            t = high - at_high * (high - low) / (at_high - at_low)
-        else:
-            t = 0.5 * (low + high)
-            side = 0
+        t = high - at_high * (high - low) / (at_high - at_low) if at_low > 0.0 else 0.5 * (low + high)
         if high - low < 1e-13 or t <= low or t >= high:
             break
-        value = _gauge(kind, p, c, b, h, t, hold)
-        if abs(value) <= 1e-15 * abs(at_high):
+        value = _gauge(kind, b, h, t)
+        if abs(value) <= 1e-14 * h:
             return t
         if value > 0.0:
-            low, at_low = t, value
-            side = side - 1 if side < 0 else -1
-            if side < -1:
-                at_high *= 0.5
+            low, at_low, at_high, side = t, value, at_high * (0.5 if side > 0 else 1.0), 1
         else:
-            high, at_high = t, value
-            side = side + 1 if side > 0 else 1
-            if side > 1:
-                at_low *= 0.5
+            high, at_high, at_low, side = t, value, at_low * (0.5 if side < 0 else 1.0), -1
     return high
 
 
-@njit("f8(f8[:, ::1], f8, i8, f8)", **WITHIN)
+@njit("f8(f8[::1], f8, i8, f8)", **WITHIN)
 def _turn(b: Any, h: float, i: int, sign: float) -> Any:
     """Share of the step at which entry i turns (sign 1: a top, -1: a bottom), or -1 where it does not."""
-    before, after = sign * b[K, i], sign * b[K + 6, i]
+    before, after = sign * b[K + i], sign * b[K + 48 + i]
     if before <= 0.0 or after >= 0.0:
         return -1.0
-    mean = sign * (b[NEW, i] - b[Y, i]) / h
+    mean = sign * (b[NEW + i] - b[Y + i]) / h
     a = 3.0 * (before + after) - 6.0 * mean
-    half = mean * 3.0 - 2.0 * before - after
+    half = 3.0 * mean - 2.0 * before - after
     root = sqrt(max(half * half - a * before, 0.0))
     t = before / (root - half) if half < 0.0 else -(half + root) / a
     return t if t > 0.0 and t < 1.0 else 0.5
 
 
-@njit("f8(i8, f8[::1], i8[::1], f8[:, ::1], f8, f8)", **WITHIN)
-def _end_of(kind: int, p: Any, c: Any, b: Any, h: float, hold: float) -> float:
-    """Share of the step by which an event of this kind has happened; -1 where none has."""
-    mode = c[0]
-    spins = mode == TIGHT or mode == SLACK or mode == HELD
-    if kind == LANDS or kind == RUNS_OUT:
-        return 1.0 if _gauge(kind, p, c, b, h, 1.0, hold) < 0.0 else -1.0
-    if kind == LOOSENS or kind == TIGHTENS:
-        if (mode != TIGHT or kind == TIGHTENS) and mode != HELD:
-            return -1.0
-        offset = hold if mode == HELD else 0.0
-        for j in range(6, 1, -1):
-            bad = b[NEED, j] + offset < 0.0 if kind == LOOSENS else b[NEED, j] > 0.0
-            if bad:
-                t = 1.0 if j > 4 else (8 / 9 if j == 4 else (0.8 if j == 3 else 0.3))
-                if _gauge(kind, p, c, b, h, t, hold) < 0.0:
-                    return t
-        return -1.0
-    if kind == ENGAGES or kind == FREES:
-        if not spins or p[BLOCKS] <= 0.0 or p[ENGAGE] <= 0.0 or (kind == ENGAGES) != (c[1] == 0):
-            return -1.0
-        return 1.0 if _gauge(kind, p, c, b, h, 1.0, hold) < 0.0 else -1.0
-    if mode != SLACK and (mode != STOPPED or kind != CATCHES):
-        return -1.0
-    if kind == PRESSES or kind == LETS_GO:
-        if p[LIMIT] <= 0.0 or p[PRESS] <= 0.0 or (kind == PRESSES) != (c[2] == 0):
-            return -1.0
-    if _gauge(kind, p, c, b, h, 1.0, hold) < 0.0:
-        return 1.0
-    t = _turn(b, h, 6, 1.0 if kind == PRESSES else -1.0) if kind != STOPS else -1.0
-    return t if t > 0.0 and _gauge(kind, p, c, b, h, t, hold) < 0.0 else -1.0
+@njit("Tuple((i8, f8))(f8[::1], f8, i8)", **WITHIN)
+def _first(b: Any, h: float, kinds: int) -> tuple[int, float]:
+    """Which event comes first in the step, and at which share of it."""
+    first, share = NOTHING, 1.0
+    for kind in range(kinds):
+        if b[WATCH + kind] == 0.0:
+            continue
+        end, t = -1.0, -1.0
+        if kind < LOOSENS:
+            end = 1.0 if _gauge(kind, b, h, 1.0) < 0.0 else -1.0
+            if kind in (CATCHES, THUMB):
+                t = _turn(b, h, 6, -1.0 if kind == CATCHES else 1.0 - 2.0 * b[PRESSED])
+        else:
+            sign = 1.0 if kind == LOOSENS else -1.0
+            offset = b[HOLDS] if b[MODE] == HELD and kind == LOOSENS else 0.0
+            end = 1.0 if sign * b[NEED + 6] + offset < 0.0 else -1.0
+            for j in range(2, 5):
+                if sign * b[NEED + j] + offset < 0.0:
+                    t = 0.3 if j == 2 else (0.8 if j == 3 else 8 / 9)
+        if end < 0.0 and t > 0.0 and _gauge(kind, b, h, t) < 0.0:
+            end = t
+        if end > 0.0:
+            t = _where(kind, b, h, end)
+            if first == NOTHING or t < share:
+                first, share = kind, t
+    return first, share
 
 
-@njit("f8(f8[::1], f8[::1])", **WITHIN)
-def _radius(p: Any, y: Any) -> float:
-    return sqrt(max(p[TOP] - p[FALL] * (y[4] + y[6]), 0.5 * p[FLOOR]))
+@njit("void(f8[::1])", **WITHIN)
+def _watch(b: Any) -> None:
+    """The first slope of a phase, and which events can end it."""
+    b[NEED], mode = _slope(b, Y, K, P), b[MODE]
+    thumb = mode == SLACK and b[LIMIT] > 0.0 and b[LIMIT] < 1e300 and b[PRESS] > 0.0
+    brake = mode <= SLACK and b[BLOCKS] > 0.0 and b[ENGAGE] > 0.0
+    b[WATCH + LANDS] = b[WATCH + RUNS_OUT] = 1.0
+    b[WATCH + CATCHES], b[WATCH + STOPS] = SLACK <= mode <= STOPPED, mode == SLACK
+    b[WATCH + LOOSENS], b[WATCH + TIGHTENS] = mode <= HELD, mode == HELD
+    b[WATCH + THUMB], b[WATCH + BRAKE] = thumb, brake
 
 
-@njit("f8(f8[::1], f8)", **WITHIN)
-def _inertia(p: Any, r: float) -> float:
-    return p[BARE] + p[BULK] * max(r**4 - p[FLOOR] * p[FLOOR], 0.0)
+@njit("void(f8[::1])", **WITHIN)
+def _settle(b: Any) -> None:
+    """A line without slack is tight, held by a thumb, or goes slack."""
+    b[MODE], b[PRESSED], b[HOLDS] = TIGHT, 0.0, b[HOLD]
+    b[Y + 5] = sqrt(b[Y + 2] ** 2 + b[Y + 3] ** 2) / _spool(b, Y)[0]
+    b[BRAKED] = 1.0 if b[ENGAGE] <= 0.0 or b[Y + 5] > b[ENGAGE] else 0.0
+    if _slope(b, Y, K, P) < 0.0:
+        b[MODE] = HELD
+        if _slope(b, Y, K, P) + b[HOLD] < 0.0:
+            b[MODE], b[PRESSED] = SLACK, 1.0 if b[LIMIT] <= 0.0 else 0.0
 
 
-@njit("f8(f8[::1], i8[::1], f8[:, ::1])", **WITHIN)
-def _settle(p: Any, c: Any, b: Any) -> float:
-    """Whether a line without slack is tight, held by a thumb, or going slack; gives what the thumb can hold."""
-    c[0], c[2] = TIGHT, 0
-    r = _radius(p, b[Y])
-    b[Y, 5] = sqrt(b[Y, 2] ** 2 + b[Y, 3] ** 2) / r
-    c[1] = 1 if p[ENGAGE] <= 0.0 or b[Y, 5] > p[ENGAGE] else 0
-    if _slope(p, c, b[Y], b[K], b[P]) < 0.0:
-        c[0] = HELD
-        if _slope(p, c, b[Y], b[K], b[P]) + p[HOLD] < 0.0:
-            c[0], c[2] = SLACK, 1 if p[LIMIT] <= 0.0 else 0
-    return float(p[HOLD])
-
-
-@njit("f8(f8[::1], f8[:, ::1])", **WITHIN)
-def _join(p: Any, b: Any) -> float:
-    """The slack is used up: line and spool come to one speed, momentum kept; gives the energy lost."""
-    y = b[Y]
-    y[6] = 0.0
-    r = _radius(p, y)
-    v = sqrt(y[2] ** 2 + y[3] ** 2)
-    mass, turning = p[MASS] + p[LINE] * y[4], _inertia(p, r) / (r * r)
-    gap = v - r * y[5]
-    share = turning / (mass + turning)
-    y[2] *= 1.0 - share * gap / v
-    y[3] *= 1.0 - share * gap / v
-    return float(0.5 * mass * share * gap * gap)
-
-
-@njit("f8(f8[::1], i8[::1], f8[:, ::1], f8[::1])", **WITHIN)
-def _touch(p: Any, c: Any, b: Any, out: Any) -> float:
-    """The slack has reached what the thumb allows: it presses, or, touched softly, holds it there."""
-    c[2] = 1
-    y = b[Y]
-    r = _radius(p, y)
-    v = sqrt(y[2] ** 2 + y[3] ** 2)
-    ahead = r * y[5] - v
-    if ahead > 0.0 and ahead < SOFT_TOUCH * v:
-        c[0] = HELD
-        need = _slope(p, c, y, b[SPARE], b[SPARE + 1])
-        if need < 0.0 and need + p[PRESS] > 0.0:
-            out[E_THUMB] += 0.5 * _inertia(p, r) * (y[5] ** 2 - (v / r) ** 2)
-            y[5] = v / r
-            return float(p[PRESS])
-        c[0] = SLACK
-    return 0.0
-
-
-@njit("f8(i8, f8[::1], i8[::1], f8[:, ::1], f8[::1], f8)", **WITHIN)
-def _change(kind: int, p: Any, c: Any, b: Any, out: Any, hold: float) -> float:
-    """What an event changes: the mode, the flags, the state; gives what the thumb can hold from now on."""
-    if kind == CATCHES:
-        out[E_JOIN] += _join(p, b)
-        return _settle(p, c, b)
-    if kind == PRESSES:
-        hold = _touch(p, c, b, out)
-    elif kind == LETS_GO:
-        c[2] = 0
+@njit("void(i8, f8[::1])", **WITHIN)
+def _change(kind: int, b: Any) -> None:
+    """What an event changes: phase, state, first slope."""
+    v = sqrt(b[Y + 2] ** 2 + b[Y + 3] ** 2)
+    r, inertia = _spool(b, Y)
+    ahead = r * b[Y + 5] - v
+    if kind == CATCHES:  # line and spool come to one speed; momentum is kept, some energy lost
+        mass, turning = b[MASS] + b[LINE] * b[Y + 4], inertia / (r * r)
+        share = turning / (mass + turning)
+        b[R + E_JOIN] += 0.5 * mass * share * ahead * ahead
+        b[Y + 2] *= 1.0 + share * ahead / v
+        b[Y + 3] *= 1.0 + share * ahead / v
+        b[Y + 6] = 0.0
+        _settle(b)
+    elif kind == THUMB:
+        b[PRESSED] = 1.0 - b[PRESSED]
+        if ahead > NO_TOUCH * v and ahead < SOFT_TOUCH * v:  # touched softly, it holds the slack there
+            b[MODE] = HELD
+            need = _slope(b, Y, SPARE, SPARE + 8)
+            if need < 0.0 and need + b[PRESS] > 0.0:
+                b[R + E_THUMB] += 0.5 * inertia * (b[Y + 5] ** 2 - (v / r) ** 2)
+                b[Y + 5], b[HOLDS] = v / r, b[PRESS]
+            else:
+                b[MODE] = SLACK
     elif kind == STOPS:
-        c[0], b[Y, 5] = STOPPED, 0.0
-    elif kind == ENGAGES or kind == FREES:
-        c[1] = 1 if kind == ENGAGES else 0
-    elif kind == LOOSENS and c[0] == TIGHT and p[HOLD] > 0.0:
-        c[0], hold = HELD, p[HOLD]
-    elif kind == LOOSENS:
-        c[2] = 1 if c[0] == HELD or p[LIMIT] <= 0.0 else 0
-        c[0] = SLACK
+        b[MODE], b[Y + 5] = STOPPED, 0.0
+    elif kind == BRAKE:
+        b[BRAKED] = 1.0 - b[BRAKED]
     elif kind == TIGHTENS:
-        c[0], c[2] = SLACK if b[Y, 6] > 0.0 else TIGHT, 0
-    b[NEED, 0] = _slope(p, c, b[Y], b[K], b[P])
-    return hold
-
-
-@njit("UniTuple(f8, 2)(f8[::1], i8[::1], f8[:, ::1], f8[::1])", **WITHIN)
-def _begin(p: Any, c: Any, b: Any, out: Any) -> tuple[float, float]:
-    """Everything at the moment of release; gives what the thumb can hold, and the first step to try."""
-    for i in range(8):
-        b[Y, i] = b[ENERGY, i] = 0.0
-    for i in range(RESULTS):
-        out[i] = 0.0
-    b[Y, 1], b[Y, 2], b[Y, 3] = p[HEIGHT], p[VX], p[VY]
-    hold = 0.0
-    if p[FIXED] > 0.0:
-        c[0], c[1], c[2] = FREE, 0, 0
-        b[NEED, 0] = _slope(p, c, b[Y], b[K], b[P])
+        b[MODE], b[PRESSED] = SLACK if b[Y + 6] > 0.0 else TIGHT, 0.0
+    elif b[MODE] == TIGHT and b[HOLDS] > 0.0:
+        b[MODE] = HELD
     else:
-        hold = _settle(p, c, b)
-        b[NEED, 0] = _slope(p, c, b[Y], b[K], b[P])
-    v, r = sqrt(p[VX] ** 2 + p[VY] ** 2), _radius(p, b[Y])
-    out[PEAK_SPIN] = b[Y, 5]
-    out[E_START] = 0.5 * (p[MASS] * v * v + _inertia(p, r) * b[Y, 5] ** 2) + p[MASS] * GRAVITY * p[HEIGHT]
-    a = sqrt(b[K, 2] ** 2 + b[K, 3] ** 2)
-    return hold, p[FIRST] * v / a
+        b[PRESSED] = 1.0 if b[MODE] == HELD or b[LIMIT] <= 0.0 else 0.0
+        b[MODE] = SLACK
+    _watch(b)
 
 
-@njit("void(f8[::1], i8[::1], f8[:, ::1], f8[::1], f8)", **WITHIN)
-def _collect(p: Any, c: Any, b: Any, out: Any, h: float) -> None:
+@njit("void(f8[::1], f8)", **WITHIN)
+def _collect(b: Any, h: float) -> None:
     """Energies and peaks of a step that counts; then the state is the new one."""
     for i in range(8):
-        w = 35 / 384 * b[P, i] + 500 / 1113 * b[P + 2, i] + 125 / 192 * b[P + 3, i]
-        b[ENERGY, i] += h * (w - 2187 / 6784 * b[P + 4, i] + 11 / 84 * b[P + 5, i])
-    if c[0] != FREE:
-        for peak, i in ((PEAK_SPIN, 5), (PEAK_SLACK, 6)):
-            top = _turn(b, h, i, 1.0)
-            if top > 0.0:
-                out[peak] = max(out[peak], _at(b, h, top, i))
-            out[peak] = max(out[peak], b[NEW, i])
+        w = 35 / 384 * b[P + i] + 500 / 1113 * b[P + 16 + i] + 125 / 192 * b[P + 24 + i]
+        b[ENERGY + i] += h * (w - 2187 / 6784 * b[P + 32 + i] + 11 / 84 * b[P + 40 + i])
+    for i in range(5, 7 if b[MODE] != FREE else 5):
+        top = _turn(b, h, i, 1.0)
+        peak = max(b[NEW + i], _at(b, h, top, i) if top > 0.0 else 0.0)
+        b[R + PEAK_SPIN + i - 5] = max(b[R + PEAK_SPIN + i - 5], peak)
     for i in range(8):
-        b[Y, i] = b[NEW, i]
-    b[Y, 6] = max(b[Y, 6], 0.0)
-    if c[0] == TIGHT or c[0] == HELD:
-        b[Y, 5] = sqrt(b[Y, 2] ** 2 + b[Y, 3] ** 2) / _radius(p, b[Y])
+        b[Y + i] = b[NEW + i]
+    b[Y + 6] = max(b[Y + 6], 0.0)
+    if b[MODE] <= HELD:
+        b[Y + 5] = sqrt(b[Y + 2] ** 2 + b[Y + 3] ** 2) / _spool(b, Y)[0]
 
 
-@njit("void(i8, f8, f8[::1], f8[:, ::1], f8[::1])", **WITHIN)
-def _finish(status: int, t: float, p: Any, b: Any, out: Any) -> None:
-    y, r = b[Y], _radius(p, b[Y])
-    if status == LANDED and y[3] < 0.0:
-        y[0] -= y[1] * y[2] / y[3]
-        y[1] = 0.0
-    e = b[ENERGY]
-    out[DISTANCE], out[TIME], out[ARC], out[OUT], out[STATUS] = y[0], t, y[4], y[4] + y[6], status
-    out[E_BRAKE], out[E_BEARING], out[E_WINDAGE], out[E_GUIDE] = e[0], e[1], e[2], e[3]
-    out[E_PAYLOAD], out[E_LINE], out[E_SLACK] = e[5], e[6], e[7]
-    out[E_THUMB] += e[4]
-    flying = 0.5 * (p[MASS] + p[LINE] * y[4]) * (y[2] ** 2 + y[3] ** 2)
-    out[E_END] = flying + 0.5 * _inertia(p, r) * y[5] ** 2 + p[MASS] * GRAVITY * y[1] + y[7]
+@njit("f8(f8[::1])", **WITHIN)
+def _energy(b: Any) -> Any:
+    """Energy of payload, line in the air and spool in the state as it is."""
+    flying = 0.5 * (b[MASS] + b[LINE] * b[Y + 4]) * (b[Y + 2] ** 2 + b[Y + 3] ** 2)
+    turning = 0.5 * _spool(b, Y)[1] * b[Y + 5] ** 2
+    return flying + turning + b[MASS] * GRAVITY * b[Y + 1] + b[Y + 7]
 
 
-@njit("b1(f8[::1], i8[::1], f8[:, ::1])", **WITHIN)
-def _hangs(p: Any, c: Any, b: Any) -> bool:
-    """Whether a payload on a tight line has come to a stand in the air, where friction carries its weight."""
-    if (c[0] != TIGHT and c[0] != FREE) or b[Y, 2] ** 2 + b[Y, 3] ** 2 > CREEP * CREEP:
-        return False
-    least = p[LIP] if c[0] == FREE else (p[B_CONST] + p[GUIDE]) / _radius(p, b[Y])
-    creeps = b[K, 2] ** 2 + b[K, 3] ** 2 < (0.05 * GRAVITY) ** 2
-    return bool(creeps or least >= p[MASS] * GRAVITY)
-
-
-@njit("i8(f8[:, ::1], i8, f8, f8[::1], i8[::1], f8[:, ::1], f8[::1])", **WITHIN)
-def _note(rec: Any, at: int, t: float, p: Any, c: Any, b: Any, y: Any) -> int:
-    """Write one line of a trace where there is room for it; gives how many lines there are."""
-    if at < rec.shape[0]:
-        need = _slope(p, c, y, b[SPARE], b[SPARE + 1])
-        rec[at, 0] = t
-        for i in range(7):
-            rec[at, i + 1] = y[i]
-        rec[at, 8] = need if c[0] == FREE else (need / _radius(p, y) if c[0] == TIGHT else 0.0)
-    return at + 1
-
-
-@njit("i8(f8[:, ::1], i8, f8, f8, i8, f8[::1], i8[::1], f8[:, ::1])", **WITHIN)
-def _draw(rec: Any, at: int, t: float, h: float, points: int, p: Any, c: Any, b: Any) -> int:
-    """A trace's lines inside a step."""
-    for j in range(1, points + 1):
+@njit("i8(f8[:, ::1], i8, f8, f8, i8, f8[::1])", **WITHIN)
+def _note(rec: Any, at: int, t: float, h: float, points: int, b: Any) -> int:
+    """Lines of a trace (of the state as it is where h is zero), while there is room; gives their count."""
+    for j in range(1, points + 1 if h > 0.0 or points == 0 else 2):
+        share = j / points if h > 0.0 else 0.0
         for i in range(8):
-            b[MID, i] = _at(b, h, j / points, i)
-        if c[0] == TIGHT or c[0] == HELD:
-            b[MID, 5] = sqrt(b[MID, 2] ** 2 + b[MID, 3] ** 2) / _radius(p, b[MID])
-        at = _note(rec, at, t + h * j / points, p, c, b, b[MID])
+            b[MID + i] = _at(b, h, share, i)
+        radius = _spool(b, MID)[0]
+        if b[MODE] <= HELD:
+            b[MID + 5] = sqrt(b[MID + 2] ** 2 + b[MID + 3] ** 2) / radius
+        need = _slope(b, MID, SPARE, SPARE + 8)
+        if at < rec.shape[0]:
+            rec[at, 0] = t + h * share
+            for i in range(7):
+                rec[at, i + 1] = b[MID + i]
+            rec[at, 8] = need if b[MODE] == FREE else (need / radius if b[MODE] == TIGHT else 0.0)
+        at += 1
     return at
 
 
-@njit("Tuple((i8, f8))(f8[::1], i8[::1], f8[:, ::1], f8, f8, i8)", **WITHIN)
-def _first(p: Any, c: Any, b: Any, h: float, hold: float, kinds: int) -> tuple[int, float]:
-    """Which event comes first in the step, and at which share of it."""
-    kind, share = NOTHING, 1.0
-    for e in range(kinds):
-        end = _end_of(e, p, c, b, h, hold)
-        if end > 0.0:
-            t = _where(e, p, c, b, h, end, hold)
-            if kind == NOTHING or t < share:
-                kind, share = e, t
-    return kind, share
-
-
-@njit("i8(f8[::1], f8[::1], f8[:, ::1], f8[:, ::1], i8[::1], i8)", **WITHIN)
-def _one(p: Any, out: Any, rec: Any, b: Any, c: Any, points: int) -> int:
-    hold, h = _begin(p, c, b, out)
-    noted = _note(rec, 0, 0.0, p, c, b, b[Y]) if points > 0 else 0
-    t, rush, status = 0.0, 0, GAVE_UP
-    if p[HEIGHT] <= 0.0 and p[VY] <= 0.0:
-        status = LANDED
-    for _ in range(STEPS if status == GAVE_UP else 0):
-        error = _try(p, c, b, h)
+@njit("i8(f8[::1], f8[:, ::1], i8)", **WITHIN)
+def _one(b: Any, rec: Any, points: int) -> int:
+    """From the release to the end, event by event; gives the number of lines of the trace."""
+    t, rush = 0.0, 0
+    h = b[FIRST] * sqrt((b[VX] ** 2 + b[VY] ** 2) / (b[K + 2] ** 2 + b[K + 3] ** 2))
+    b[R + STATUS] = LANDED if b[HEIGHT] <= 0.0 and b[VY] <= 0.0 else GAVE_UP
+    noted = _note(rec, 0, t, 0.0, points, b)
+    for _ in range(STEPS if b[R + STATUS] == GAVE_UP else 0):
+        error = _try(b, h)
         quarter = sqrt(sqrt(max(error, 1e-8)))
         factor = min(max(0.9 * sqrt(sqrt(quarter)) / quarter, 0.2), 5.0)
         if not error <= 1.0:
             h *= factor if error > 1.0 else 0.2
             continue
-        # after some events in no time at all, one short step is taken without looking for more of them
-        kind, share = _first(p, c, b, h, hold, 2 if rush > 4 else TIGHTENS + 1)
-        taken = h
-        if kind != NOTHING and share < 1.0:
-            taken = share * h
-            _try(p, c, b, taken)
+        # after many events in no time at all, one short step is taken without looking for more of them
+        kind, share = _first(b, h, KINDS if rush < 5 else CATCHES)
+        taken = share * h
+        if share < 1.0:
+            _try(b, taken)
         if points > 0:
-            noted = _draw(rec, noted, t, taken, points, p, c, b)
-        _collect(p, c, b, out, taken)
+            noted = _note(rec, noted, t, taken, points, b)
+        _collect(b, taken)
         t += taken
-        if kind == LANDS or kind == RUNS_OUT:
-            status = kind
+        b[R + TIME] = t
+        if LANDS <= kind <= RUNS_OUT:
+            b[R + STATUS] = kind
             break
         rush = rush + 1 if kind != NOTHING and taken < 1e-9 else 0
         if kind == NOTHING:
-            b[NEED, 0] = b[NEED, 6]
+            b[NEED] = b[NEED + 6]
             for i in range(8):
-                b[K, i], b[P, i] = b[K + 6, i], b[P + 6, i]
+                b[K + i], b[P + i] = b[K + 48 + i], b[P + 48 + i]
         else:
-            hold = _change(kind, p, c, b, out, hold)
-            if points > 0:
-                noted = _note(rec, noted, t, p, c, b, b[Y])
-        if _hangs(p, c, b):
-            status = HUNG
-            break
-        h = min(h * factor, LONGEST_STEP if rush <= 4 else 1e-3)
-    _finish(status, t, p, b, out)
+            _change(kind, b)
+            noted = _note(rec, noted, t, 0.0, points, b)
+        # a payload may come to a stand in the air, where friction carries its weight on the tight line
+        if b[Y + 2] ** 2 + b[Y + 3] ** 2 < CREEP * CREEP and (b[MODE] == TIGHT or b[MODE] == FREE):
+            least = b[LIP] if b[MODE] == FREE else (b[B_CONST] + b[GUIDE]) / _spool(b, Y)[0]
+            if b[K + 2] ** 2 + b[K + 3] ** 2 < (0.05 * GRAVITY) ** 2 or least >= b[MASS] * GRAVITY:
+                b[R + STATUS] = HUNG
+                break
+        h = min(h * factor, LONGEST_STEP if rush < 5 else 1e-3)
     return noted
 
 
 @njit("i8(f8[:, ::1], f8[:, ::1], f8[:, ::1], i8)", error_model="numpy", nogil=True, cache=True)
 def fly(cases: Any, results: Any, trace: Any, points: int) -> int:
     """Fly every cast of a table, one after another, without holding Python's lock."""
-    work, flags = np.zeros((WORK_ROWS, 8)), np.zeros(3, np.int64)
-    noted = 0
-    for i in range(cases.shape[0]):
-        noted = _one(cases[i], results[i], trace, work, flags, points)
+    b, noted = np.zeros(ROOM), 0
+    for n in range(cases.shape[0]):
+        b[:COLUMNS], b[Y:] = cases[n], 0.0
+        b[Y + 1], b[Y + 2], b[Y + 3], b[MODE] = b[HEIGHT], b[VX], b[VY], FREE
+        if b[FIXED] == 0.0:
+            _settle(b)
+        _watch(b)
+        b[R + PEAK_SPIN], b[R + E_START] = b[Y + 5], _energy(b)
+        noted = _one(b, trace, points)
+        if b[R + STATUS] == LANDED and b[Y + 3] < 0.0:
+            b[Y] -= b[Y + 1] * b[Y + 2] / b[Y + 3]
+            b[Y + 1] = 0.0
+        b[R + DISTANCE], b[R + ARC], b[R + OUT] = b[Y], b[Y + 4], b[Y + 4] + b[Y + 6]
+        for i in range(8):
+            b[R + E_BRAKE + i] += b[ENERGY + i]
+        b[R + E_END] = _energy(b)
+        results[n] = b[R : R + RESULTS]
     return noted
