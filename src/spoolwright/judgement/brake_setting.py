@@ -28,7 +28,10 @@ ALLOY_RESISTIVITY = 4.5e-8
 UNDER_THE_RIM = 0.85
 """Where the magnets stand, as a share of the flange's radius: judgement prior."""
 
-ACCEPTED = 'a share such as "50 %", blocks such as "2 blocks", a measured brake such as "2 μN m s", or "set"'
+ACCEPTED = (
+    'a share such as "50 %", blocks such as "2 blocks", a measured brake such as "2 μN m s", the slack that '
+    'it is to keep such as "slack 1 m", or "set"'
+)
 
 
 @dataclass(frozen=True)
@@ -170,7 +173,8 @@ def read_setting(text: str) -> BrakeSetting:
     Parameters
     ----------
     text : str
-        Such as "50 %", "2 blocks", "2 μN m s"; "set" for one that is set to the cast **[-]**.
+        Such as "50 %", "2 blocks", "2 μN m s"; "slack 1 m" for one that is set to keep so much, "set" for
+        one that is set to the cast **[-]**.
 
     Returns
     -------
@@ -198,6 +202,9 @@ def read_setting(text: str) -> BrakeSetting:
         if word.endswith(("block", "blocks")):
             count = quantities.read(word.removesuffix("s").removesuffix("block").strip(), "count")
             return _not_below(BrakeSetting(blocks=count), count, text)
+        if word.startswith("slack"):
+            slack = quantities.read(word.removeprefix("slack").strip(), "line_length")
+            return _not_below(BrakeSetting(slack=slack or None), slack, text)
         if "n m" in word or "nm" in word:
             constant = quantities.read(text, "viscous_drag")
             return _not_below(BrakeSetting(constant=constant), constant, text)

@@ -68,6 +68,7 @@ def test_a_reel_without_brakes_has_none() -> None:
         ("1 block", BrakeSetting(blocks=1.0)),
         ("3 blocks", BrakeSetting(blocks=3.0)),
         ("2 μN m s", BrakeSetting(constant=2e-6)),
+        ("slack 1 m", BrakeSetting(slack=1.0)),
         ("set", BrakeSetting()),
         ("", BrakeSetting()),
     ],
@@ -76,10 +77,12 @@ def test_a_setting_is_read_as_it_is_typed(typed: str, setting: BrakeSetting) -> 
     read = read_setting(typed)
     assert (read.share, read.blocks) == (setting.share, setting.blocks)
     assert read.constant == pytest.approx(setting.constant)
+    assert read.slack == setting.slack
 
 
 @pytest.mark.parametrize(
-    "typed", ["hard", "two blocks", "2.5 blocks", "-10 %", "-1 blocks", "5 kg", "-2 μN m s"]
+    "typed",
+    ["hard", "two blocks", "2.5 blocks", "-10 %", "-1 blocks", "5 kg", "-2 μN m s", "slack", "slack -1 m"],
 )
 def test_what_is_no_setting_says_what_is_one(typed: str) -> None:
     with pytest.raises(NotAQuantity, match="50 %"):

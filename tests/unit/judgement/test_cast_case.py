@@ -38,6 +38,13 @@ def test_a_brake_that_nobody_set_is_set_for_half_of_the_slack_to_the_lip() -> No
     assert float(found.middle.summary.peak_slack) == pytest.approx(found.lip_slack / 2, rel=0.02)
 
 
+def test_a_brake_can_be_set_for_a_slack_that_is_chosen() -> None:
+    asked = replace(SURF, brake=BrakeSetting(slack=2.0))
+    found = cast_case(reel_sheet.load("tarvak-58r"), throw=asked, known=known("tarvak-58r"))
+    assert float(found.middle.summary.peak_slack) == pytest.approx(2.0, rel=0.02)
+    assert found.share < case().share
+
+
 def test_a_harder_brake_means_less_slack_and_no_more_distance() -> None:
     soft, hard = case(share=0.2), case(share=1.0)
     assert hard.values["peak_slack"].middle < soft.values["peak_slack"].middle
