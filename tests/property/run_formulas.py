@@ -83,4 +83,4 @@ RUN_FORMULAS: list[tuple[Callable[..., Any], dict[str, Range], dict[str, str]]] 
     ),
 ]
 WHOLE_MOTIONS = {"stack_temperatures", "stick_slip", "simulate", "trace", "warm"}
-"""Runs, starts and casts give many quantities at once: their own unit and property tests hold their shapes."""
+"""Runs, starts and casts give many quantities at once: their own tests hold their shapes."""

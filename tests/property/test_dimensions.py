@@ -60,7 +60,7 @@ PLAIN = [
 
 
 def powers(unit: str) -> np.ndarray:
-    """Powers of the base units in a unit as docstrings write it: "J/(kg K)", "N m s^2", "m per spool turn"."""
+    """Powers of the base units in a unit as docstrings write it: "J/(kg K)", "m per spool turn"."""
     unit = unit.split(" = ")[0].split(" per ")[0]
     if unit.startswith("10^6"):
         return np.zeros(5)

@@ -64,7 +64,7 @@ DIRECTIONS = {
     "bearing_ratings.static_rating": "balls+ ball_diameter+",
     "bearing_ratings.dynamic_rating": "balls+ ball_diameter+",
     "defect_rates.defect_frequencies": "rpm+",
-    "hybrid_balls.ball_pressure": "force+ ball_diameter- youngs_ball+ youngs_ring+ poisson_ball+ poisson_ring+",
+    "hybrid_balls.ball_pressure": "force+ ball_diameter- youngs_ball+ youngs_ring+ poisson_ball+",
     "hybrid_balls.hybrid": "",
     "gears.form_factor": "teeth+",
     "gears.lewis_stress": "tangential_force+ module- face_width- form_factor- velocity_factor+",
