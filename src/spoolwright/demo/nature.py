@@ -13,7 +13,6 @@ from spoolwright.judgement.free_spin import (
     FLICK_MASS,
     GRAVITY,
     bare_inertia,
-    spool_bearings,
 )
 from spoolwright.judgement.prediction import Prediction, predict
 from spoolwright.judgement.promises import PromisedReading
@@ -72,7 +71,8 @@ def worn(slug: str, chance: Random) -> Nature:
     sheet, built = known(slug), sound(slug)
     tired = chance.uniform(0.72, 0.95)
     half = (sheet.drag.turns_to_full if sheet.drag else 4.0) / 2
-    spins = built.values["spin_time"].middle if spool_bearings(sheet) else 0.0
+    spin = built.values.get("spin_time")
+    spins = spin.middle if spin else 0.0
     return Nature(
         running=tired * _pull_at(built, half),
         ratio=chance.uniform(1.18, 1.58),

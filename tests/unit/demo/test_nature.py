@@ -53,7 +53,8 @@ def test_a_worn_reel_gives_less_than_a_sound_one(slug: str, seed: int) -> None:
     reel, built = worn(slug, Random(seed)), sound(slug).values
     assert reel.full < built["pull_full_spool"].middle
     assert 0 < reel.running < reel.full
-    assert reel.spins < built["spin_time"].middle
+    spin = built.get("spin_time")
+    assert reel.spins < spin.middle if spin else reel.spins == 0.0
     assert reel.ratio > 1.1
 
 

@@ -27,6 +27,7 @@ from spoolwright.shop.questions import by_number
 
 KIND = "fixed spool"
 REELS = ("Lumvik 2500", "Lumvik 4000", "Lumvik 4000", "Ostrell F30", "Lumvik 2500", "Ostrell F40")
+SHEETS = {"Lumvik 4000": "lumvik-4000"}
 BACK_AFTER = timedelta(days=19)
 WORKS = ("strip-and-wash", "regrease-gears", "set-and-prove", "dress-drag")
 COLD, WARM_TRY = {"anti_reverse_cold": True}, {"anti_reverse_cold": False}
@@ -74,8 +75,10 @@ def _nature(number: int, after: bool) -> Nature:
 
 
 def _arrival(shop: Workshop, person: NewCustomer, number: int) -> Stay:
+    name = REELS[number]
+    sheet = shop.sheets[SHEETS[name]] if name in SHEETS else None
     reel = ArrivingReel(
-        NewReel(REELS[number], winding_hand="left"),
+        NewReel("" if sheet else name, sheet, winding_hand="left"),
         [Counted("reel", mass_kg=0.29), Counted("spare spool")]
         if number % 2
         else [Counted("reel", mass_kg=0.29)],

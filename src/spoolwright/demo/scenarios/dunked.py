@@ -80,7 +80,9 @@ def _arrival(shop: Workshop, day: date) -> Stay:
         used_value_minor=USED,
     )
     reel = ArrivingReel(
-        NewReel("Ostrell S71", winding_hand="left", serial="S71-1180"), [Counted("reel", mass_kg=0.212)], told
+        NewReel(sheet_version=shop.sheets["ostrell-s71"], winding_hand="left", serial="S71-1180"),
+        [Counted("reel", mass_kg=0.212)],
+        told,
     )
     return arrive(shop, customer, [reel], Envelope("walk-in"), KIND)[0]
 

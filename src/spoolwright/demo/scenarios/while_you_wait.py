@@ -54,7 +54,7 @@ def _arrival(shop: Workshop) -> Stay:
         "Peder Lien", "Kirkebakken 9, Grånesvåg", water="fresh", note="Wants no letter. Comes by."
     )
     reel = ArrivingReel(
-        NewReel("Lumvik 4000", winding_hand="left"),
+        NewReel(sheet_version=shop.sheets["lumvik-4000"], winding_hand="left"),
         [Counted("reel", words="on the rod, line left on")],
         Told("Wind knots since the new line.", "fresh"),
         while_you_wait=True,
