@@ -1,7 +1,8 @@
 """The cast, step by step, compiled: Dormand and Prince's pair with every change of the motion located.
 
-Nothing here is checked; cast.py does that at the door. Everything that `fly` calls stands in this file: the
-compiler's cache does not see a change made in another one. Algebra in docs/derivations/cast.md.
+Nothing here is checked; cast.py does that at the door. What `fly` calls stands here, since the compiler's
+cache does not see a change in another file, and has no signatures: what has one is compiled at every start.
+Algebra: docs/derivations/cast.md.
 """
 
 from __future__ import annotations
@@ -39,14 +40,14 @@ Y, NEW, MID, K, P, NEED, ENERGY, SPARE, WATCH, R, MODE, BRAKED, PRESSED, HOLDS, 
 )  # fmt: skip
 
 
-@njit("UniTuple(f8, 2)(f8[::1], i8)", forceinline=True, **WITHIN)
+@njit(None, forceinline=True, **WITHIN)
 def _spool(b: Any, y: int) -> tuple[float, float]:
     """Radius of the line on the spool, and inertia with that line, in the state at y."""
     rr = max(b[TOP] - b[FALL] * (b[y + 4] + b[y + 6]), 0.5 * b[FLOOR])
     return sqrt(rr), b[BARE] + b[BULK] * max(rr * rr - b[FLOOR] * b[FLOOR], 0.0)
 
 
-@njit("f8(f8[::1], i8, i8, i8)", forceinline=True, **WITHIN)
+@njit(None, forceinline=True, **WITHIN)
 def _slope(b: Any, y: int, g: int, w: int) -> float:
     """Slopes of the state at y into g, powers lost into w; gives the torque that the tight line brings."""
     mode, vx, vy, s = b[MODE], b[y + 2], b[y + 3], b[y + 4]
@@ -99,7 +100,7 @@ def _slope(b: Any, y: int, g: int, w: int) -> float:
     return need
 
 
-@njit("f8(f8[::1], f8)", **WITHIN)
+@njit(None, **WITHIN)
 def _try(b: Any, h: float) -> float:
     """One step of length h into NEW; gives its error over what is allowed."""
     k1, k2, k3, k4, k5, k6, k7 = K, K + 8, K + 16, K + 24, K + 32, K + 40, K + 48
@@ -132,7 +133,7 @@ def _try(b: Any, h: float) -> float:
     return sqrt(total / 8.0)
 
 
-@njit("f8(f8[::1], f8, f8, i8)", **WITHIN)
+@njit(None, **WITHIN)
 def _at(b: Any, h: float, t: float, i: int) -> Any:
     """Entry i of the state at the share t of the step (Shampine's interpolant of fourth order)."""
     if t >= 1.0:
@@ -146,7 +147,7 @@ def _at(b: Any, h: float, t: float, i: int) -> Any:
     return b[Y + i] + t * (rise + (1.0 - t) * (bend + t * (twist + (1.0 - t) * h * d)))
 
 
-@njit("f8(i8, f8[::1], f8, f8)", **WITHIN)
+@njit(None, **WITHIN)
 def _gauge(kind: int, b: Any, h: float, t: float) -> Any:
     """How far off an event is at the share t of a step: above zero before it, below zero after."""
     if kind == RUNS_OUT:
@@ -163,7 +164,7 @@ def _gauge(kind: int, b: Any, h: float, t: float) -> Any:
     return -need if kind == TIGHTENS else need + (b[HOLDS] if b[MODE] == HELD else 0.0)
 
 
-@njit("f8(i8, f8[::1], f8, f8)", **WITHIN)
+@njit(None, **WITHIN)
 def _where(kind: int, b: Any, h: float, end: float) -> float:
     """Share of the step at which an event happens that has happened by `end`, by false position."""
     low, high, side = 0.0, end, 0
@@ -182,7 +183,7 @@ def _where(kind: int, b: Any, h: float, end: float) -> float:
     return high
 
 
-@njit("f8(f8[::1], f8, i8, f8)", **WITHIN)
+@njit(None, **WITHIN)
 def _turn(b: Any, h: float, i: int, sign: float) -> Any:
     """Share of the step at which entry i turns (sign 1: a top, -1: a bottom), or -1 where it does not."""
     before, after = sign * b[K + i], sign * b[K + 48 + i]
@@ -196,7 +197,7 @@ def _turn(b: Any, h: float, i: int, sign: float) -> Any:
     return t if t > 0.0 and t < 1.0 else 0.5
 
 
-@njit("Tuple((i8, f8))(f8[::1], f8, i8)", **WITHIN)
+@njit(None, **WITHIN)
 def _first(b: Any, h: float, kinds: int) -> tuple[int, float]:
     """Which event comes first in the step, and at which share of it."""
     first, share = NOTHING, 1.0
@@ -224,7 +225,7 @@ def _first(b: Any, h: float, kinds: int) -> tuple[int, float]:
     return first, share
 
 
-@njit("void(f8[::1])", **WITHIN)
+@njit(None, **WITHIN)
 def _watch(b: Any) -> None:
     """The first slope of a phase, and which events can end it."""
     b[NEED], mode = _slope(b, Y, K, P), b[MODE]
@@ -236,7 +237,7 @@ def _watch(b: Any) -> None:
     b[WATCH + THUMB], b[WATCH + BRAKE] = thumb, brake
 
 
-@njit("void(f8[::1])", **WITHIN)
+@njit(None, **WITHIN)
 def _settle(b: Any) -> None:
     """A line without slack is tight, held by a thumb, or goes slack."""
     b[MODE], b[PRESSED], b[HOLDS] = TIGHT, 0.0, b[HOLD]
@@ -248,7 +249,7 @@ def _settle(b: Any) -> None:
             b[MODE], b[PRESSED] = SLACK, 1.0 if b[LIMIT] <= 0.0 else 0.0
 
 
-@njit("void(i8, f8[::1])", **WITHIN)
+@njit(None, **WITHIN)
 def _change(kind: int, b: Any) -> None:
     """What an event changes: phase, state, first slope."""
     v = sqrt(b[Y + 2] ** 2 + b[Y + 3] ** 2)
@@ -286,7 +287,7 @@ def _change(kind: int, b: Any) -> None:
     _watch(b)
 
 
-@njit("void(f8[::1], f8)", **WITHIN)
+@njit(None, **WITHIN)
 def _collect(b: Any, h: float) -> None:
     """Energies and peaks of a step that counts; then the state is the new one."""
     for i in range(8):
@@ -303,7 +304,7 @@ def _collect(b: Any, h: float) -> None:
         b[Y + 5] = sqrt(b[Y + 2] ** 2 + b[Y + 3] ** 2) / _spool(b, Y)[0]
 
 
-@njit("f8(f8[::1])", **WITHIN)
+@njit(None, **WITHIN)
 def _energy(b: Any) -> Any:
     """Energy of payload, line in the air and spool in the state as it is."""
     flying = 0.5 * (b[MASS] + b[LINE] * b[Y + 4]) * (b[Y + 2] ** 2 + b[Y + 3] ** 2)
@@ -311,7 +312,7 @@ def _energy(b: Any) -> Any:
     return flying + turning + b[MASS] * GRAVITY * b[Y + 1] + b[Y + 7]
 
 
-@njit("i8(f8[:, ::1], i8, f8, f8, i8, f8[::1])", **WITHIN)
+@njit(None, **WITHIN)
 def _note(rec: Any, at: int, t: float, h: float, points: int, b: Any) -> int:
     """Lines of a trace (of the state as it is where h is zero), while there is room; gives their count."""
     for j in range(1, points + 1 if h > 0.0 or points == 0 else 2):
@@ -331,11 +332,11 @@ def _note(rec: Any, at: int, t: float, h: float, points: int, b: Any) -> int:
     return at
 
 
-@njit("i8(f8[::1], f8[:, ::1], i8)", **WITHIN)
+@njit(None, **WITHIN)
 def _one(b: Any, rec: Any, points: int) -> int:
     """From the release to the end, event by event; gives the number of lines of the trace."""
     t, rush = 0.0, 0
-    h = b[FIRST] * sqrt((b[VX] ** 2 + b[VY] ** 2) / (b[K + 2] ** 2 + b[K + 3] ** 2))
+    h = min(b[FIRST] * sqrt((b[VX] ** 2 + b[VY] ** 2) / (b[K + 2] ** 2 + b[K + 3] ** 2)), LONGEST_STEP)
     b[R + STATUS] = LANDED if b[HEIGHT] <= 0.0 and b[VY] <= 0.0 else GAVE_UP
     noted = _note(rec, 0, t, 0.0, points, b)
     for _ in range(STEPS if b[R + STATUS] == GAVE_UP else 0):
