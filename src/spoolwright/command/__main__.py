@@ -63,6 +63,12 @@ def _spin() -> Verb:
     return spin
 
 
+def _bearing() -> Verb:
+    from spoolwright.command import bearing
+
+    return bearing
+
+
 def _run_verb() -> Verb:
     from spoolwright.command import run
 
@@ -101,6 +107,7 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "ladder": _ladder,
     "pull": _pull,
     "spin": _spin,
+    "bearing": _bearing,
     "run": _run_verb,
     "judder": _judder,
     "cast": _cast,
