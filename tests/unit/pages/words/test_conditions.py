@@ -3,6 +3,7 @@
 import pytest
 
 from spoolwright.pages.words import conditions
+from spoolwright.sheets.drag_setting import DragSetting
 
 HALF = {
     "line": "on",
@@ -37,3 +38,9 @@ def test_a_pull_with_everything_that_belongs_to_it() -> None:
 )
 def test_each_condition_by_itself(given: dict[str, object], said: str) -> None:
     assert conditions.in_words(given, "metric") == said
+
+
+def test_what_sets_the_drag_is_named() -> None:
+    lever, knob = DragSetting("lever"), DragSetting("knob", whole=3.0)
+    assert conditions.in_words({"star_turns": 0.7}, "metric", lever) == "lever at 70 % of its way"
+    assert conditions.in_words({"star_turns": 1.0}, "metric", knob) == "1 turn of the knob from free"

@@ -5,6 +5,7 @@ import json
 import pytest
 
 from spoolwright.papers import charts
+from spoolwright.sheets.drag_setting import DragSetting
 from tests.unit.papers import samples
 
 TURNS = [0.0, 0.5, 1.0, 1.5]
@@ -54,3 +55,12 @@ def test_imperial_readers_get_yards_and_pounds() -> None:
     axes = charts.pull_by_fill([240.0, 10.0], band, system="imperial").spec["layer"][0]["encoding"]
     assert axes["x"]["axis"]["title"].endswith(", yd")
     assert axes["y"]["axis"]["title"] == "pull, lb"
+
+
+def test_a_lever_is_drawn_by_its_way() -> None:
+    lever = DragSetting("lever", whole=TURNS[-1])
+    chart = charts.drag_by_turns(TURNS, BAND, radius=0.0235, setting=lever)
+    assert "way of the lever" in chart.description
+    assert "100 % of its way" in chart.description
+    assert "the preset moves every place" in chart.says
+    assert "star" not in chart.description + chart.says
