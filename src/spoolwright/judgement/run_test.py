@@ -34,7 +34,7 @@ class RunTest:
     """One run against one state of a reel; where it has no meaning `why_not` says why and the rest is empty.
 
     `pull` [N] is what the drag is set to as the run begins, `greatest` [N] the most that it can be set to
-    there; `way` [m] how far the run goes; the line leaves at `starts_at` [m] first and at `falls_to` [m] last.
+    there; `way` [m] how far the run goes; the line leaves at `starts_at` [m] first, at `falls_to` [m] last.
     `rests_on` says what the answer leans on most.
     """
 

@@ -11,7 +11,7 @@ from spoolwright.sheets.sourced import Sourced, sourced, table, unknown
 
 @dataclass(frozen=True)
 class LineMaterial:
-    """What a line is made of: density, modulus in tension, elongation at the break, strength, and at a knot."""
+    """What a line is made of: density, modulus, elongation at the break, strength, and what a knot leaves."""
 
     name: str
     title: str
