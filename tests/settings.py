@@ -10,6 +10,8 @@ atexit.register(shutil.rmtree, FOLDER, ignore_errors=True)
 os.environ["SPOOLWRIGHT_DATA"] = FOLDER
 os.environ["SPOOLWRIGHT_SECRET_KEY"] = "only-the-tests-use-this-key-and-it-guards-nothing"
 os.environ["SPOOLWRIGHT_TIME_ZONE"] = "Europe/Oslo"
+# Compiled mechanics stays beside its source, so that it is not compiled anew for every run of the tests.
+os.environ.setdefault("NUMBA_CACHE_DIR", "")
 
 from spoolwright.settings import *  # noqa: E402, F403
 from spoolwright.settings import DATABASES, STORAGES  # noqa: E402

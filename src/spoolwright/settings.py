@@ -16,6 +16,9 @@ from django.core.exceptions import ImproperlyConfigured
 HERE = Path(__file__).resolve().parent
 DATA = Path(os.environ.get("SPOOLWRIGHT_DATA") or "shop-data").resolve()
 
+# What the cast's compiler makes is code that will be run: it is kept where nobody but the program writes.
+os.environ.setdefault("NUMBA_CACHE_DIR", str(DATA / "compiled"))
+
 # SQLite waits for a writer instead of failing, takes the write lock at once (two writers queue rather than
 # collide), checks foreign keys, and has every commit on the disk before it says so: there is money in here.
 SQLITE_OPTIONS = {

@@ -7,6 +7,8 @@ import sys
 from collections.abc import Callable, Sequence
 from typing import Any, Protocol
 
+from spoolwright.command import house
+
 
 class Verb(Protocol):
     """What a file in this folder has to offer to be a verb."""
@@ -99,6 +101,12 @@ def _sweep() -> Verb:
     return sweep
 
 
+def _speed() -> Verb:
+    from spoolwright.command import speed
+
+    return speed
+
+
 VERBS: dict[str, Callable[[], Verb]] = {
     "serve": _serve,
     "demo": _demo,
@@ -113,6 +121,7 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "cast": _cast,
     "sweep": _sweep,
     "wear": _wear,
+    "speed": _speed,
 }
 
 
@@ -168,6 +177,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     words = list(sys.argv[1:] if argv is None else argv)
     asked = [words[0]] if words and words[0] in VERBS else list(VERBS)
     args = build_parser(asked).parse_args(words)
+    house.keep_compiled(getattr(args, "data", None))
     try:
         return _run(args)
     except BrokenPipeError:  # whoever read along has read enough; what is left must not be flushed at the end

@@ -72,6 +72,7 @@ def _serve(args: argparse.Namespace) -> int:
         return 1
     serve = _listen(args.host, port, args.processes)
     link = _announce(args.host, port, as_json=args.json)
+    house.warm_up()
     if not args.no_browser and _has_screen():
         threading.Timer(0.3, webbrowser.open, [link]).start()
     serve()

@@ -48,9 +48,9 @@ def cases(given: Mapping[str, Any], variant: str) -> Cases:
     """Lay the named arguments of a cast out, whatever shapes they have, or refuse one by its name."""
     arguments.one_of(VARIANTS, variant=variant)
     known = {name: _as_numbers(name, value) for name, value in given.items()}
+    shape = _shape(known)
     _check(known)
     found = _columns(known, variant)
-    shape = _shape(known)
     count = int(np.prod(shape))
     flat = {
         name: column.reshape(1) if column.size == 1 else np.broadcast_to(column, shape).reshape(count)
@@ -68,13 +68,14 @@ def _as_numbers(name: str, value: Any) -> Array:
 
 def _shape(known: Mapping[str, Array]) -> tuple[int, ...]:
     """The one shape that all arguments have together."""
+    shapes = {name: value.shape for name, value in known.items() if value.shape}
     shape: tuple[int, ...] = ()
-    for name, value in known.items():
+    for name, own in shapes.items():
         try:
-            shape = np.broadcast_shapes(shape, value.shape)
+            shape = shape if own == shape else np.broadcast_shapes(shape, own)
         except ValueError:
             raise ValueError(
-                f"{name} must be a number or of a shape that fits the others, {shape}; came {value.shape}"
+                f"{name} must be a number or of a shape that fits the others, {shape}; came {own}"
             ) from None
     return shape
 
@@ -94,7 +95,6 @@ def _check(known: Mapping[str, Array]) -> None:
             arguments.between(0.0, inf, slack_limit=value)
         else:
             arguments.not_negative(**{name: value})
-    _shape(known)
     arguments.less("arbor_radius", known["arbor_radius"], "full_radius", known["full_radius"])
 
 
