@@ -44,8 +44,8 @@ def verdict(kind: str, sound: Recording) -> str:
 def test_each_is_known(kind: str) -> None:
     found = listen(taken(kind), BEARING, FILES[kind][1] * 2 * pi / 60)
     assert found.verdict == kind
-    assert found.confidence > 0.7
-    # Source of speed and damage: the university's own list of its recordings, as above; 0.7 is our own wish.
+    assert found.confidence > 0.6
+    # Source of speed and damage: the university's own list of its recordings, as above; 0.6 is our own wish.
     assert found.turns_heard
     assert found.turns * 60 == pytest.approx(FILES[kind][1], rel=0.003)
 

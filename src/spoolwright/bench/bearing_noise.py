@@ -296,9 +296,10 @@ def _without_damage(heard: _Heard) -> tuple[str, float, tuple[str, ...]]:
     doubts = tuple(_doubts(heard))
     if doubts:
         return CANNOT_TELL, 0.0, (nothing, *doubts)
-    confidence = 0.6 + 0.3 * (1 - heard.loud_share / _LOUD_SHARE)
+    confidence = 0.5 + 0.25 * (1 - heard.loud_share / _LOUD_SHARE)  # silence never proves as much as a knock
     quiet = f"{heard.loud_share:.0%} of the noise lies high, where knocks ring, and none of it is spiky."
-    return SOUND, round(confidence, 2), (nothing, *_about_speed(heard), quiet)
+    limit = "Knocks that the machine's own noise and the recording's hiss drown would not be found."
+    return SOUND, round(confidence, 2), (nothing, *_about_speed(heard), quiet, limit)
 
 
 def _doubts(heard: _Heard) -> Iterator[str]:
