@@ -256,6 +256,7 @@ def fly(
         "arc": y[4],
         "line_out": y[4] + slack,
         "peak_slack": flight.peak_slack,
+        "joins": flight.joins,
         "join_energy": flight.joined,
         "landed": float(event == "lands"),
         "phases": phases,

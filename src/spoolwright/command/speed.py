@@ -93,7 +93,7 @@ class Straight(NamedTuple):
 
 
 def line_through(growth: dict[int, float]) -> Straight:
-    """The straight line that lies best through times that span four orders of size: relative least squares."""
+    """The straight line that lies best through times of very different size: relative least squares."""
     counts = np.array(list(growth), dtype=float)
     seconds = counts * np.array(list(growth.values()))
     sides = np.stack([1 / seconds, counts / seconds], axis=1)

@@ -92,11 +92,11 @@ def stacks() -> Pair:
     def ours(cells: int = 4, steps: int = 100) -> float:
         return float(np.max(heat.stack_temperatures(layers, faces, run, cells=cells, steps=steps).faces))
 
-    reference = ours(64, 3200) - heat.ROOM
+    reference = ours(32, 1600) - heat.ROOM
     theirs: list[float] = []
-    seconds = processor_seconds(lambda: theirs.append(_lines(layers, 20.0 * 4.0, 25.0)), 3)
+    seconds = processor_seconds(lambda: theirs.append(_lines(layers, 20.0 * 4.0, 25.0)), 2)
     return Pair(
-        1 / processor_seconds(ours, 10),
+        1 / processor_seconds(ours, 5),
         1 / seconds,
         abs((ours() - heat.ROOM) / reference - 1),
         abs(theirs[0] / reference - 1),

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from spoolwright.command.house import make_secret_key, usual_folder
+from spoolwright.command.house import keep_compiled, make_secret_key, usual_folder, warm_up
 
 
 def test_the_secret_key_is_made_once_and_readable_by_nobody_else(tmp_path: Path) -> None:
@@ -52,3 +52,30 @@ def test_opening_wakes_the_framework_over_a_new_folder(tmp_path: Path) -> None:
     )
     assert done.stdout.strip() == str(folder.resolve()), done.stderr
     assert (folder / "secret-key").is_file()
+
+
+def test_what_is_compiled_is_kept_with_the_shops_data_unless_told_otherwise(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("SPOOLWRIGHT_DATA", str(tmp_path / "none"))
+    monkeypatch.delenv("NUMBA_CACHE_DIR", raising=False)
+    keep_compiled()
+    assert "NUMBA_CACHE_DIR" not in os.environ
+    keep_compiled(tmp_path)
+    assert os.environ["NUMBA_CACHE_DIR"] == str(tmp_path.resolve() / "compiled")
+    keep_compiled(tmp_path / "another")
+    assert os.environ["NUMBA_CACHE_DIR"] == str(tmp_path.resolve() / "compiled")
+
+
+def test_warming_up_is_left_where_it_was_done(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    begun: list[list[str]] = []
+    monkeypatch.setattr(subprocess, "Popen", lambda words, **_: begun.append(words))
+    monkeypatch.setenv("NUMBA_CACHE_DIR", "")
+    warm_up()
+    assert not begun
+    monkeypatch.setenv("NUMBA_CACHE_DIR", str(tmp_path))
+    warm_up()
+    assert "cast.warm()" in begun[0][-1]
+    (tmp_path / "kept.nbi").touch()
+    warm_up()
+    assert len(begun) == 1
