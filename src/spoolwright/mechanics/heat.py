@@ -90,7 +90,7 @@ def semi_infinite_rise(
     arguments.positive(conductivity=conductivity, density=density, specific_heat=specific_heat)
     surface = 2 * heat_flux * np.sqrt(time / (pi * (conductivity * density * specific_heat)))
     if np.all(np.asarray(depth) == 0):
-        return arguments.plain(surface)
+        return arguments.plain(surface + 0.0 * depth)
     from scipy.special import erfc  # half a tenth of a second, and only depths need it
 
     spread = 2 * np.sqrt(conductivity / (density * specific_heat) * np.maximum(time, np.finfo(float).tiny))

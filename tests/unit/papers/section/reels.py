@@ -16,8 +16,10 @@ def shipped(slug: str = "tarvak-58r") -> ReelSheet:
 
 
 def changed(slug: str = "tarvak-58r", **swaps: str) -> ReelSheet:
-    """A shipped sheet with `key="value"` lines set anew: changed(width="88 mm")."""
+    """A shipped sheet with `key="value"` lines set anew: changed(width="88 mm"). A new span has no steps."""
     text = reel_sheet.shipped()[slug]
+    if "span" in swaps:
+        text = re.sub(r"(?ms)^\[\[shaft\.steps\]\].*?(?=^\[)", "", text)
     for key, value in swaps.items():
         text, count = re.subn(rf"(?m)^{key} = .*$", f'{key} = "{value}"', text, count=1)
         assert count, f"{slug} has no {key}"
