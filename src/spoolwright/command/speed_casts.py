@@ -19,7 +19,7 @@ from spoolwright.command import scipy_cast, some_casts
 from spoolwright.command.house import CHECKOUT
 from spoolwright.command.speed_clock import Error, in_turn, processor_seconds, wall_seconds
 from spoolwright.mechanics import cast
-from spoolwright.mechanics.cast_cases import cases
+from spoolwright.mechanics.cast_cases import Cases
 
 RTOL = 1e-6
 REFERENCE = {"method": "DOP853", "rtol": 1e-10, "atol": 1e-10, "max_step": 0.1}
@@ -105,7 +105,7 @@ def _table(kernel: Any, count: int) -> np.ndarray:
     """The kernel's rows for so many casts."""
     given = {**(cast.simulate.__kwdefaults__ or {}), **some_casts.some_casts(count, SEED), "rtol": RTOL}
     variant = given.pop("variant")
-    ((_, block),) = cases(given, variant).blocks(kernel, count)
+    ((_, block),) = Cases.of(given, variant).blocks(kernel, count)
     return np.asarray(block)
 
 

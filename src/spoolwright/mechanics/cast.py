@@ -13,7 +13,7 @@ import numpy as np
 
 from spoolwright.mechanics import arguments
 from spoolwright.mechanics.arguments import Number
-from spoolwright.mechanics.cast_cases import VARIANTS, Array, Cases, cases
+from spoolwright.mechanics.cast_cases import VARIANTS, Array, Cases
 from spoolwright.mechanics.cast_result import Casts, Trace
 
 __all__ = ["VARIANTS", "Casts", "Trace", "simulate", "trace", "warm"]
@@ -160,7 +160,7 @@ def simulate(
     """
     given = dict(locals())  # the names above, all of them, exactly as they were given
     variant = given.pop("variant")
-    asked = cases(given, variant)
+    asked = Cases.of(given, variant)
     return Casts.of(_fly(asked), asked.shape, _kernel())
 
 
@@ -205,7 +205,7 @@ def trace(*, points: float = 6, variant: str = "multiplier", **cast: float) -> T
     (0.0, 1818.2)
     """
     arguments.whole(1, points=points)
-    asked = cases(_with_defaults(cast), variant)
+    asked = Cases.of(_with_defaults(cast), variant)
     if asked.size != 1:
         raise ValueError(f"trace follows one cast; came {asked.size}")
     kernel = _kernel()

@@ -34,6 +34,20 @@ class Cases(NamedTuple):
     shape: tuple[int, ...]
     size: int
 
+    @classmethod
+    def of(cls, given: Mapping[str, Any], variant: str) -> Cases:
+        """Lay the named arguments of a cast out, whatever shapes they have, or refuse one by its name."""
+        arguments.one_of(VARIANTS, variant=variant)
+        known = {name: _as_numbers(name, value) for name, value in given.items()}
+        shape = _shape(known)
+        _check(known)
+        size = int(np.prod(shape))
+        flat = {
+            name: column.reshape(1) if column.size == 1 else np.broadcast_to(column, shape).reshape(size)
+            for name, column in _columns(known, variant).items()
+        }
+        return cls(flat, shape, size)
+
     def blocks(self, kernel: Any, rows: int) -> Iterator[tuple[slice, Array]]:
         """The table in pieces of so many rows, so that a million casts need no more room than a thousand."""
         for start in range(0, self.size, rows):
@@ -42,21 +56,6 @@ class Cases(NamedTuple):
             for name, column in self.columns.items():
                 block[:, getattr(kernel, name)] = column if column.size == 1 else column[piece]
             yield piece, block
-
-
-def cases(given: Mapping[str, Any], variant: str) -> Cases:
-    """Lay the named arguments of a cast out, whatever shapes they have, or refuse one by its name."""
-    arguments.one_of(VARIANTS, variant=variant)
-    known = {name: _as_numbers(name, value) for name, value in given.items()}
-    shape = _shape(known)
-    _check(known)
-    found = _columns(known, variant)
-    count = int(np.prod(shape))
-    flat = {
-        name: column.reshape(1) if column.size == 1 else np.broadcast_to(column, shape).reshape(count)
-        for name, column in found.items()
-    }
-    return Cases(flat, shape, count)
 
 
 def _as_numbers(name: str, value: Any) -> Array:

@@ -15,8 +15,7 @@ from numba import njit
 
 WITHIN: dict[str, Any] = {"error_model": "numpy", "no_cpython_wrapper": True, "no_cfunc_wrapper": True}
 
-GRAVITY, STEPS, LONGEST_STEP = 9.80665, 100_000, 1.0
-CREEP, SOFT_TOUCH, NO_TOUCH = 0.01, 1e-3, -1e-9
+GRAVITY, STEPS, LONGEST_STEP, CREEP, SOFT_TOUCH, NO_TOUCH = 9.80665, 100_000, 1.0, 0.01, 1e-3, -1e-9
 
 # what is known of one cast, and what comes out of it, in the order of their rows
 (
@@ -377,8 +376,7 @@ def _one(b: Any, rec: Any, points: int) -> int:
     return noted
 
 
-@njit("i8(f8[:, ::1], f8[:, ::1], f8[:, ::1], i8)", error_model="numpy", nogil=True, cache=True)
-def fly(cases: Any, results: Any, trace: Any, points: int) -> int:
+def _fly(cases: Any, results: Any, trace: Any, points: int) -> int:
     """Fly every cast of a table, one after another, without holding Python's lock."""
     b, noted = np.zeros(ROOM), 0
     for n in range(cases.shape[0]):
@@ -390,11 +388,13 @@ def fly(cases: Any, results: Any, trace: Any, points: int) -> int:
         b[R + PEAK_SPIN], b[R + E_START] = b[Y + 5], _energy(b)
         noted = _one(b, trace, points)
         if b[R + STATUS] == LANDED and b[Y + 3] < 0.0:
-            b[Y] -= b[Y + 1] * b[Y + 2] / b[Y + 3]
-            b[Y + 1] = 0.0
+            b[Y], b[Y + 1] = b[Y] - b[Y + 1] * b[Y + 2] / b[Y + 3], 0.0
         b[R + DISTANCE], b[R + ARC], b[R + OUT] = b[Y], b[Y + 4], b[Y + 4] + b[Y + 6]
         for i in range(8):
             b[R + E_BRAKE + i] += b[ENERGY + i]
         b[R + E_END] = _energy(b)
         results[n] = b[R : R + RESULTS]
     return noted
+
+
+fly = njit("i8(f8[:, ::1], f8[:, ::1], f8[:, ::1], i8)", error_model="numpy", nogil=True, cache=True)(_fly)

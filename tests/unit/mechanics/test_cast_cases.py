@@ -9,14 +9,14 @@ import numpy as np
 import pytest
 
 from spoolwright.mechanics import cast, cast_kernel
-from spoolwright.mechanics.cast_cases import Cases, cases
+from spoolwright.mechanics.cast_cases import Cases
 from tests.unit.mechanics.test_cast import SURF
 
 
 def laid_out(variant: str = "multiplier", **other: Any) -> Cases:
     given = {**(cast.simulate.__kwdefaults__ or {}), **SURF, **other}
     given.pop("variant", None)
-    return cases(given, variant)
+    return Cases.of(given, variant)
 
 
 def test_every_column_of_the_kernel_is_filled() -> None:
