@@ -22,7 +22,7 @@ from spoolwright.mechanics import cast
 from spoolwright.mechanics.cast_cases import Cases
 
 RTOL = 1e-6
-REFERENCE = {"method": "DOP853", "rtol": 1e-10, "atol": 1e-10, "max_step": 0.1}
+REFERENCE = {"method": "DOP853", "rtol": 1e-10, "atol": 1e-10, "max_step": 0.03}
 RIVALS = ("RK45", "LSODA")
 SEED = 1
 POOL = 20_000

@@ -8,6 +8,7 @@ import subprocess
 import sys
 import tempfile
 from dataclasses import dataclass
+from pathlib import Path
 
 RUNS = 5
 BEFORE = "import json, sys, time; began = time.perf_counter(), time.process_time()"
@@ -46,28 +47,32 @@ class Start:
 
 
 def starts(most: int) -> dict[str, Start]:
-    """From nothing to each of these: the interpreter alone, NumPy, the mechanics, one cast, many casts."""
-    best = {
-        "nothing": _best("", RUNS),
-        "numpy": _best("import numpy", RUNS),
-        "mechanics": _best("import spoolwright.mechanics", RUNS),
-        "one cast": _best(ONE_CAST, RUNS),
-        "many casts": _best(MANY_CASTS.format(count=most), 1),
-    }
+    """From nothing to each of these: the interpreter alone, NumPy, the mechanics, one cast, many casts.
+
+    What Python and the cast's compiler make of their sources is kept in a folder of its own, where the first
+    start finds nothing and the later ones find all.
+    """
     with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
-        best["one cast, compiled first"] = _once(ONE_CAST, {"NUMBA_CACHE_DIR": folder})
-    return best
+        kept = {"PYTHONPYCACHEPREFIX": folder, "NUMBA_CACHE_DIR": str(Path(folder) / "compiled")}
+        first = _once(ONE_CAST, kept)
+        again = {
+            "nothing": _best("", kept),
+            "numpy": _best("import numpy", kept),
+            "mechanics": _best("import spoolwright.mechanics", kept),
+            "one cast": _best(ONE_CAST, kept),
+        }
+        many = _once(MANY_CASTS.format(count=most), kept)
+    return {**again, "one cast, compiled first": first, "many casts": many}
 
 
-def _best(code: str, runs: int) -> Start:
-    """The quickest of some runs; the first of them, which fetches from the disk, is not counted where there
-    are more."""
-    took = [_once(code, {}) for _ in range(runs + 1 if runs > 1 else 1)]
-    return min(took[1:] or took, key=lambda start: start.wall)
+def _best(code: str, kept: dict[str, str]) -> Start:
+    """The quickest of some runs, the first of which is not counted."""
+    return min([_once(code, kept) for _ in range(RUNS + 1)][1:], key=lambda start: start.wall)
 
 
-def _once(code: str, more: dict[str, str]) -> Start:
+def _once(code: str, kept: dict[str, str]) -> Start:
     words = [sys.executable, "-c", f"{BEFORE}\n{code}\n{AFTER}"]
-    done = subprocess.run(words, env={**os.environ, **more}, capture_output=True, text=True, check=True)
+    own = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+    done = subprocess.run(words, env=own | kept, capture_output=True, text=True, check=True)
     wall, processor, memory = json.loads(done.stdout)
     return Start(float(wall), float(processor), int(memory))
