@@ -57,7 +57,7 @@ def test_the_typesetter_itself_refuses_what_the_table_leaves_out() -> None:
 
 def quote_with(words: str) -> dict[str, object]:
     """The least data of a quote, with these words as the complaint."""
-    offer = {"title": "Put right", "plain": "", "total": "1", "time": "", "compared": ""}
+    offer = {"title": "Put right", "plain": "", "total": "1", "time": "", "compared": "", "carried": ""}
     offer |= dict.fromkeys(("works", "promises", "lines", "tax", "left_undone", "warnings", "rests_on"), [])
     return {
         "shop": vars(samples.SHOP), "customer": vars(samples.CUSTOMER), "reel": vars(samples.REEL),
