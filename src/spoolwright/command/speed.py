@@ -21,7 +21,7 @@ from spoolwright.command.speed_start import Start
 SUMMARY = "measure how fast casts, judder and heat are worked out on this machine"
 TYPED = "speed [--casts N] [--most N] [--json]"
 
-CASTS, MOST = 100, 1_000_000
+CASTS, MOST = 300, 1_000_000
 BEYOND_SCIPY, OF_C, OF_TWO, LINEAR_WITHIN, IMPORT_WITHIN = 500.0, 0.9, 1.8, 0.05, 0.3
 BUSY = 0.5
 
