@@ -23,7 +23,7 @@ TYPED = "speed [--casts N] [--most N] [--json]"
 
 CASTS, MOST = 300, 1_000_000
 BEYOND_SCIPY, OF_C, OF_TWO, LINEAR_WITHIN, IMPORT_WITHIN = 500.0, 0.9, 1.8, 0.05, 0.3
-BUSY = 0.5
+BUSY, EVEN = 0.5, 1.03
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -41,6 +41,7 @@ def run(args: argparse.Namespace) -> int:
     measured = {
         "machine": f"{platform.machine()}, {os.cpu_count()} cores, Python {platform.python_version()}",
         "load_before": busy,
+        "uneven": speed_casts.how_uneven(),
         "starts": speed_start.starts(max(args.most, 1)),
         "casts": speed_casts.beside_scipy(max(args.casts, 1)),
         "c": speed_casts.beside_c(),
@@ -102,7 +103,11 @@ def line_through(growth: dict[int, float]) -> Straight:
 
 
 def _in_words(measured: dict[str, Any]) -> list[str]:
-    lines = [f"Measured in one run on {measured['machine']}; the best of some runs each."]
+    lines = [f"Measured in one run on {measured['machine']}."]
+    if (uneven := measured["uneven"]) > EVEN:
+        lines.append(
+            f"The same work takes {uneven:.2f} times its best time here, as a rule: less is no difference."
+        )
     if (busy := measured["load_before"]) is not None and busy > BUSY:
         lines.append(f"The machine is not idle (load {busy:.1f}): these figures are worse than it can do.")
     line = line_through(measured["growth"])
@@ -129,7 +134,9 @@ def _table(measured: dict[str, Any]) -> list[str]:
     if measured["threads"]:
         alone, together = measured["threads"]
         rows.append(("casts, one thread, by the clock", f"{alone:,.0f}", "", ""))
-        rows.append(("casts, two threads", f"{together:,.0f}", "", f"{together / alone:.2f} times one"))
+        twice = f"{together / alone:.2f} times one"
+        in_c = f"; C comes to {c.two_of_one:.2f} times" if c.two_of_one else ""
+        rows.append(("casts, two threads", f"{together:,.0f}", "", twice + in_c))
     else:
         rows.append(("casts, two threads", "not measured", "", "this machine has one core"))
     rows += _pair_rows("slips of a juddering drag", "RK45", measured["slips"])

@@ -7,6 +7,7 @@ import os
 import shutil
 import subprocess
 import tempfile
+from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from functools import partial
@@ -17,7 +18,13 @@ import numpy as np
 
 from spoolwright.command import scipy_cast, some_casts
 from spoolwright.command.house import CHECKOUT
-from spoolwright.command.speed_clock import Error, in_turn, processor_seconds, wall_seconds
+from spoolwright.command.speed_clock import (
+    Error,
+    in_turn,
+    in_turn_on_the_wall,
+    processor_seconds,
+    unevenness,
+)
 from spoolwright.mechanics import cast
 from spoolwright.mechanics.cast_cases import Cases
 
@@ -28,6 +35,8 @@ SEED = 1
 POOL = 20_000
 KINDS = 100
 RUNS = 5
+IN_A_PIECE = 30
+STEADY = 2000
 C_SOURCE = CHECKOUT / "tests" / "speed" / "cast.c"
 COMPILERS = ("cc", "gcc", "clang")
 FLAGS = ("-O3", "-march=native", "-shared", "-fPIC")
@@ -49,6 +58,7 @@ class BesideC:
     ours: float = 0.0
     theirs: float = 0.0
     apart: float = 0.0
+    two_of_one: float | None = None
     why_not: str = ""
 
 
@@ -58,17 +68,23 @@ def beside_scipy(count: int) -> dict[str, Rate]:
     singles = [some_casts.one(drawn, number) for number in range(count)]
     wanted = [scipy_cast.fly(one, **REFERENCE)["distance"] for one in singles]
     many = some_casts.some_casts(POOL, SEED)
-    seconds = processor_seconds(lambda: cast.simulate(**many, rtol=RTOL), RUNS)
+    flown: dict[str, list[float]] = {method: [] for method in RIVALS}
+    seconds = dict.fromkeys(("ours", *RIVALS), 0.0)
+
+    def fly(method: str, some: list[dict[str, float]]) -> None:
+        flown[method] += [scipy_cast.fly(one, method=method, rtol=RTOL)["distance"] for one in some]
+
+    starts = range(0, count, IN_A_PIECE)
+    for start in starts:
+        seconds["ours"] += processor_seconds(partial(cast.simulate, **many, rtol=RTOL), 1)
+        for method in RIVALS:
+            some = singles[start : start + IN_A_PIECE]
+            seconds[method] += processor_seconds(partial(fly, method, some), 1)
     ours = Error.of(cast.simulate(**drawn, rtol=RTOL).distance, wanted)
-    found = {"ours": Rate(POOL / seconds, ours, f"{POOL} casts in one call")}
+    found = {"ours": Rate(len(starts) * POOL / seconds["ours"], ours, f"{POOL:,} casts in a call")}
     for method in RIVALS:
-        flown: list[float] = []
-
-        def fly(method: str = method, flown: list[float] = flown) -> None:
-            flown[:] = [scipy_cast.fly(one, method=method, rtol=RTOL)["distance"] for one in singles]
-
-        seconds = processor_seconds(fly, 2)
-        found[method] = Rate(count / seconds, Error.of(flown, wanted), f"{count} casts, one after another")
+        error = Error.of(flown[method], wanted)
+        found[method] = Rate(count / seconds[method], error, f"{count} casts, one after another")
     return found
 
 
@@ -92,13 +108,14 @@ def beside_c(count: int = POOL) -> BesideC:
             return BesideC(why_not=f"{compiler} does not compile it: {done.stderr.strip().splitlines()[:1]}")
         in_c = ctypes.CDLL(str(library)).fly
         given = [values.ctypes.data_as(ctypes.c_void_p) for values in (table, theirs)]
-        mine, other = in_turn(
-            lambda: cast_kernel.fly(table, ours, nothing, 0),
-            lambda: in_c(*given, ctypes.c_longlong(count)),
-            3 * RUNS,
-        )
+
+        def fly_in_c(*_: Any) -> None:
+            in_c(*given, ctypes.c_longlong(count))
+
+        mine, other = in_turn(lambda: cast_kernel.fly(table, ours, nothing, 0), fly_in_c, 3 * RUNS)
+        both = _twice_and_at_once(fly_in_c)
     apart = float(np.max(np.abs(ours[:, cast_kernel.DISTANCE] - theirs[:, cast_kernel.DISTANCE])))
-    return BesideC(count / mine, count / other, apart)
+    return BesideC(count / mine, count / other, apart, both[0] / both[1] if both else None)
 
 
 def _table(kernel: Any, count: int) -> np.ndarray:
@@ -111,14 +128,25 @@ def _table(kernel: Any, count: int) -> np.ndarray:
 
 def in_two_threads(count: int = 2 * POOL) -> tuple[float, float] | None:
     """Casts a second on the wall with one thread and with two; nothing on a machine with one core."""
+    drawn = some_casts.some_casts(count // 2, SEED)
+    both = _twice_and_at_once(lambda _: cast.simulate(**drawn))
+    return (count / both[0], count / both[1]) if both else None
+
+
+def _twice_and_at_once(work: Callable[[int], Any]) -> tuple[float, float] | None:
+    """Seconds for the same work twice over, one after the other and on two threads."""
     if (os.cpu_count() or 1) < 2:
         return None
-    drawn = some_casts.some_casts(count, SEED)
-    halves = [{name: values[part::2] for name, values in drawn.items()} for part in (0, 1)]
     with ThreadPoolExecutor(2) as pool:
-        together = wall_seconds(lambda: list(pool.map(lambda half: cast.simulate(**half), halves)), RUNS)
-    alone = wall_seconds(lambda: [cast.simulate(**half) for half in halves], RUNS)
-    return count / alone, count / together
+        return in_turn_on_the_wall(
+            lambda: [work(part) for part in (0, 1)], lambda: list(pool.map(work, (0, 1))), 3 * RUNS
+        )
+
+
+def how_uneven() -> float:
+    """How much longer than at its best this machine takes for the same few casts, as a rule."""
+    drawn = some_casts.some_casts(STEADY, SEED)
+    return unevenness(lambda: cast.simulate(**drawn))
 
 
 def growth(most: int) -> dict[int, float]:
@@ -128,7 +156,7 @@ def growth(most: int) -> dict[int, float]:
     count = KINDS
     while count <= most:
         many = {name: np.tile(values, count // KINDS) for name, values in few.items()}
-        runs = max(1, min(40, 200_000 // count))
+        runs = max(3, min(40, 200_000 // count))
         found[count] = processor_seconds(partial(cast.simulate, **many), runs) / count
         count *= 10
     return found

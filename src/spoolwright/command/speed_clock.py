@@ -1,4 +1,4 @@
-"""How `spoolwright speed` takes times: the best of some runs, since only a disturbance makes one slower."""
+"""How `spoolwright speed` takes times: in turn, so that a disturbance meets both sides of a comparison."""
 
 from __future__ import annotations
 
@@ -29,14 +29,24 @@ def processor_seconds(call: Callable[[], Any], runs: int) -> float:
     return min(_seconds(call, time.thread_time) for _ in range(runs))
 
 
-def wall_seconds(call: Callable[[], Any], runs: int) -> float:
-    return min(_seconds(call, time.perf_counter) for _ in range(runs))
-
-
 def in_turn(first: Callable[[], Any], second: Callable[[], Any], runs: int) -> tuple[float, float]:
-    """Processor time of two calls, taken in turn so that a disturbance meets both; the best of each."""
+    """Processor time of two calls, taken in turn; the best of each."""
     both = [(_seconds(first, time.thread_time), _seconds(second, time.thread_time)) for _ in range(runs)]
     return min(one for one, _ in both), min(other for _, other in both)
+
+
+def in_turn_on_the_wall(
+    first: Callable[[], Any], second: Callable[[], Any], runs: int
+) -> tuple[float, float]:
+    """As `in_turn`, by the clock: for what uses more than one core."""
+    both = [(_seconds(first, time.perf_counter), _seconds(second, time.perf_counter)) for _ in range(runs)]
+    return min(one for one, _ in both), min(other for _, other in both)
+
+
+def unevenness(call: Callable[[], Any], runs: int = 60) -> float:
+    """How much longer than at its best the machine usually takes for the same short work."""
+    took = [_seconds(call, time.thread_time) for _ in range(runs)]
+    return float(np.median(took)) / min(took)
 
 
 def load() -> float | None:

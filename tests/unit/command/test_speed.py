@@ -29,9 +29,10 @@ def measured(monkeypatch: pytest.MonkeyPatch) -> None:
     fixed: dict[tuple[Any, str], Any] = {
         (speed_start, "starts"): {"mechanics": start, "one cast": Start(0.8, 0.7, 0)},
         (speed_casts, "beside_scipy"): RATES,
-        (speed_casts, "beside_c"): BesideC(150_000.0, 160_000.0, 1e-4),
+        (speed_casts, "beside_c"): BesideC(150_000.0, 160_000.0, 1e-4, 1.7),
         (speed_casts, "in_two_threads"): (100_000.0, 150_000.0),
         (speed_casts, "growth"): GROWTH,
+        (speed_casts, "how_uneven"): 1.2,
         (speed_drag, "slips"): Pair(1e6, 200.0, 0.0, 1e-6, "slips"),
         (speed_drag, "stacks"): Pair(50.0, 25.0, 6e-4, 2e-4, "discs"),
     }
@@ -57,6 +58,8 @@ def test_the_table_says_error_beside_speed_and_which_aims_are_missed(
     assert "casts beside SciPy's RK45: 667 times, at least 500: reached" in told
     assert "two threads beside one: 1.5 times, at least 1.8: missed" in told
     assert "memory not told by this system" in told
+    assert "1.50 times one; C comes to 1.70 times" in told
+    assert "The same work takes 1.20 times its best time here" in told
 
 
 @pytest.mark.usefixtures("measured")
