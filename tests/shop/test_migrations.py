@@ -37,7 +37,7 @@ def everything_in_ink() -> dict[str, Rows]:
         present = set(connection.introspection.table_names(cursor))
         for table in (one for one in inked_tables() if one.name in present):
             cursor.execute(f"SELECT * FROM {table.name} ORDER BY 1")
-            columns = [column.name for column in cursor.description]
+            columns = [column[0] for column in cursor.description]
             held[table.name] = [dict(zip(columns, row, strict=True)) for row in cursor.fetchall()]
         return held
 
