@@ -10,7 +10,16 @@ from spoolwright.shop.records.attachment import Attachment
 from spoolwright.shop.records.entry import Entry
 from spoolwright.shop.records.ink import Inked
 
-WAYS = ("typed", "pull trace", "spin-down", "pull series", "inertia", "bearing noise", "gear noise", "by hand")
+WAYS = (
+    "typed",
+    "pull trace",
+    "spin-down",
+    "pull series",
+    "inertia",
+    "bearing noise",
+    "gear noise",
+    "by hand",
+)
 CONDITION_COLUMNS = {
     "line": "line",
     "radius": "radius_m",
