@@ -37,7 +37,7 @@ def test_a_length_that_is_none_counts_as_nothing(said: str, size: int) -> None:
     assert declared_size(request) == size
 
 
-def test_no_page_may_listen_or_look() -> None:
+def test_no_page_may_look_and_only_our_own_may_ask_to_listen() -> None:
     answer = shut_device_features(let_through)(RequestFactory().get("/"))
-    assert "microphone=()" in answer["Permissions-Policy"]
+    assert "microphone=(self)" in answer["Permissions-Policy"]
     assert "camera=()" in answer["Permissions-Policy"]

@@ -8,18 +8,18 @@ from django.shortcuts import render
 
 Answer = Callable[[HttpRequest], HttpResponse]
 
+OPEN_TO_US = "microphone=(self)"
 SHUT = ", ".join(
-    f"{feature}=()"
-    for feature in ("camera", "microphone", "geolocation", "gyroscope", "payment", "usb", "midi")
+    f"{feature}=()" for feature in ("camera", "geolocation", "gyroscope", "payment", "usb", "midi")
 )
 
 
 def shut_device_features(answer: Answer) -> Answer:
-    """No page listens, looks or asks where you are; a photo or a recording is a file that a person chose."""
+    """No page looks or asks where you are, and none listens but at a press of a button: see recorder.js."""
 
     def passed(request: HttpRequest) -> HttpResponse:
         response = answer(request)
-        response.setdefault("Permissions-Policy", SHUT)
+        response.setdefault("Permissions-Policy", f"{OPEN_TO_US}, {SHUT}")
         return response
 
     return passed

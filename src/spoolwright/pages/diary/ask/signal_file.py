@@ -36,6 +36,8 @@ class SignalForm(InkForm):
     file_label = "The file"
     file_hint = ""
     accepts = ""
+    records = 0
+    """The most seconds that the page may record into this field; 0 where no sound is read."""
 
     def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Any:
         raise NotImplementedError

@@ -40,6 +40,7 @@ class SpinForm(SignalForm):
         "Let it fall here; the curve is drawn before anything is written."
     )
     accepts = ".wav,.csv,.txt,audio/wav,text/csv,text/plain"
+    records = 60
     looks_at = (FILE, *LABELS, "marks", "inertia", "inertia_from")
 
     marks = forms.IntegerField(
