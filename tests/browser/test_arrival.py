@@ -13,6 +13,7 @@ from playwright.sync_api import Page, expect
 from spoolwright.shop.acts.add_customer import add_customer
 from spoolwright.shop.acts.receive_parcel import ArrivingReel, Envelope, receive_parcel
 from spoolwright.shop.questions.by_number import visit_tagged
+from tests.browser import the_line
 from tests.shop import walk
 
 SHOTS = Path("test-results")
@@ -120,14 +121,15 @@ def test_a_lost_connection_keeps_the_page_and_its_photo(
     page = phone_page
     page.goto("/arrival/")
     page.get_by_label("Whose is it?").fill("Peder Lien")
+    expect(page.locator("#known")).to_contain_text("Nobody of that name is known yet")
     page.get_by_label("What stands on it").fill("Lumvik 4000")
     page.get_by_label("Photos").set_input_files(
         {"name": "slate.jpg", "mimeType": "image/jpeg", "buffer": walk.PHOTO}
     )
-    page.context.set_offline(True)
+    the_line.lose(page)
     page.get_by_role("button", name="Write the arrival").click()
     expect(page.locator(".kept-words")).to_contain_text("Not sent")
-    page.context.set_offline(False)
+    the_line.find_again(page)
     page.get_by_role("button", name="Send it again").click()
     expect(page.locator("h1")).to_have_text("Number 1")
     page.goto("/arrival/")

@@ -11,6 +11,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from spoolwright.demo import signals
+from tests.browser import the_line
 from tests.pages.diary.at_the_desk import arrived, photo
 from tests.shop import walk
 
@@ -241,10 +242,10 @@ def test_a_lost_connection_loses_nothing(
     visit = arrived(shop.bench)
     desk_page.goto(f"/diary/{visit.tag}/write/word/")
     desk_page.get_by_label("In your own words").fill("it runs well now")
-    desk_page.context.set_offline(True)
+    the_line.lose(desk_page)
     desk_page.get_by_role("button", name="Write it").click()
     expect(desk_page.locator(".kept-words")).to_contain_text("Not sent")
-    desk_page.context.set_offline(False)
+    the_line.find_again(desk_page)
     desk_page.get_by_role("button", name="Send it again").click()
     expect(desk_page.locator(".entry").filter(has_text="it runs well now")).to_be_visible()
     assert visit.entries.count() == 2

@@ -14,6 +14,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from spoolwright.shop.questions.agreed import agreed
 from spoolwright.shop.questions.diary import diary
+from tests.browser import the_line
 from tests.browser.bench_hand import BenchHand
 from tests.pages.diary.at_the_desk import arrived
 from tests.shop import walk
@@ -135,14 +136,14 @@ def test_the_line_is_lost_while_somebody_types_and_nothing_is(
     hand = BenchHand(phone_page, axe, "no-line")
     hand.page.goto("/diary/1/reading/pull_full/")
     hand.next.get_by_label("Pull with the drag hard on").fill("5.8")
-    hand.page.context.set_offline(True)
+    the_line.lose(hand.page)
     hand.next.get_by_label("second try").fill("5.9")
     hand.checks("on the spool")
     hand.fills({"Radius where the line leaves": "23.5", "Temperature at the bench": "18"})
     hand.next.get_by_role("button", name="Write the reading").click()
     expect(hand.page.locator(".kept-words")).to_contain_text("Not sent")
     hand.looks("not-sent")
-    hand.page.context.set_offline(False)
+    the_line.find_again(hand.page)
     hand.page.reload()
     expect(hand.page.locator(".kept-words")).to_contain_text("was kept and is back in its place")
     for label, value in (("Pull with the drag hard on", "5.8"), ("second try", "5.9")):
@@ -160,6 +161,7 @@ def test_one_entry_by_the_keyboard_alone(desk_page: Page, shop: Any, axe: Callab
     tab_to(page, "Tarvak 58R")
     keys.press("Enter")
     expect(page).to_have_url(DIARY)
+    page.wait_for_load_state("networkidle")  # the keys are heard once the page's scripts are there
     keys.press("w")
     tab_to(page, "spool end-float")
     keys.press("Enter")

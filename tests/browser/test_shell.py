@@ -11,6 +11,7 @@ from django.template import Context, Template
 from playwright.sync_api import Page, expect
 
 from spoolwright.papers import charts
+from tests.browser import the_line
 from tests.people import PASSWORD
 
 ROOMS = ("/find/", "/find/?q=zzz", "/shop/", "/shop/change/", "/shop/people/", "/shop/people/torbal/")
@@ -99,13 +100,13 @@ def test_a_lost_connection_keeps_the_page_and_sends_later(
     expect_trouble("ERR_INTERNET_DISCONNECTED")
     desk_page.goto("/shop/change/")
     desk_page.get_by_label("Name of the shop").fill("Kvie & Vannes")
-    desk_page.context.set_offline(True)
+    the_line.lose(desk_page)
     desk_page.get_by_role("button", name="Write the shop’s settings").click()
     expect(desk_page.locator(".kept-words")).to_contain_text("Not sent")
     expect(desk_page.locator(".kept-words")).to_be_in_viewport()
     expect(desk_page.get_by_role("button", name="Send it again")).to_be_focused()
     expect(desk_page.get_by_label("Name of the shop")).to_have_value("Kvie & Vannes")
-    desk_page.context.set_offline(False)
+    the_line.find_again(desk_page)
     desk_page.get_by_role("button", name="Send it again").click()
     expect(desk_page.locator("h1")).to_have_text("Kvie & Vannes")
     expect(desk_page.locator(".said")).to_contain_text("written")
@@ -129,6 +130,7 @@ def test_one_key_finds_and_one_shows_the_keys(desk_page: Page) -> None:
     expect(desk_page.locator("#keys")).to_be_visible()
     expect(desk_page.locator("#keys dl")).to_contain_text("Find")
     desk_page.keyboard.press("Escape")
+    expect(desk_page.locator("#keys")).to_be_hidden()
     desk_page.keyboard.press("/")
     expect(desk_page).to_have_url(re.compile("/find/$"))
     expect(desk_page.get_by_role("searchbox")).to_be_focused()
