@@ -142,6 +142,18 @@ _ALL = (
         lowest=0.0,
     ),
     Dimension(
+        "temperature_step",
+        "a step of temperature",
+        "K",
+        (
+            _u("K", 1, "kelvin", "°C", "C", "degC", "deg C"),
+            _u("°F", Fraction(5, 9), "F", "degF", "deg F"),
+        ),
+        ("K",),
+        ("°F",),
+        ("0.5 K", "1 °F"),
+    ),
+    Dimension(
         "speed",
         "a speed",
         "m/s",
@@ -247,6 +259,28 @@ _ALL = (
         ("N/mm", "N/m"),
         ("lbf/in",),
         ("4.2 N/mm", "24 lbf/in"),
+    ),
+    Dimension(
+        "twist_stiffness",
+        "a stiffness in twist",
+        "N m/rad",
+        (
+            _u("N m/rad", 1, "Nm/rad", any_case=True),
+            _u("mN m/rad", "0.001", "mNm/rad"),
+            _u("N m/deg", 180 / PI, "Nm/deg", any_case=True),
+        ),
+        ("N m/rad", "mN m/rad"),
+        ("N m/rad", "mN m/rad"),
+        ("2.4 mN m/rad", "0.04 N m/deg"),
+    ),
+    Dimension(
+        "acceleration",
+        "an acceleration",
+        "m/s^2",
+        (_u("m/s^2", 1, "m/s2"),),
+        ("m/s^2",),
+        ("m/s^2",),
+        ("9.81 m/s^2", "0.7 m/s2"),
     ),
     Dimension(
         "energy",

@@ -10,7 +10,7 @@ CLOSED_LIST = {
     "length", "line_length", "mass", "force", "torque", "time", "angle", "temperature", "speed", "rotation",
     "viscosity", "dynamic_viscosity", "pressure", "density", "inertia", "frequency", "stiffness", "energy",
     "power", "ratio", "count", "score", "viscous_drag", "quadratic_drag", "deceleration", "line_per_turn",
-    "conductivity", "specific_heat", "wear_rate", "tex",
+    "conductivity", "specific_heat", "wear_rate", "tex", "twist_stiffness", "acceleration",
 }  # fmt: skip
 
 
