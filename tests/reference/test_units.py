@@ -169,6 +169,8 @@ def in_pint(dimension: str, unit: str) -> str:
         return AS_A_PULL[unit]
     if dimension == "line_per_turn":
         return unit.removesuffix("/turn")
+    if dimension == "temperature_step":
+        return {"K": "kelvin", "°F": "delta_degF"}[unit]
     return SAME_IN_PINT.get(unit, unit)
 
 

@@ -12,9 +12,11 @@ from spoolwright.judgement.prediction import Prediction, predict
 from spoolwright.judgement.price import Charge, price
 from spoolwright.sheets import reel_sheet
 from spoolwright.shop.acts.add_customer import NewCustomer
+from spoolwright.shop.acts.add_instrument import Known, add_instrument
 from spoolwright.shop.acts.add_reel import NewReel
 from spoolwright.shop.acts.add_sheet_version import add_sheet_version
 from spoolwright.shop.acts.attach_file import attach_file
+from spoolwright.shop.acts.check_instrument import HeldAgainst, check_instrument
 from spoolwright.shop.acts.issue_invoice import issue_invoice
 from spoolwright.shop.acts.open_diary import Attached, Beside, Written
 from spoolwright.shop.acts.prove import ProofPair, TriedByHand, prove
@@ -27,9 +29,11 @@ from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.acts.take_reading import Value, take_reading
 from spoolwright.shop.acts.write_finding import write_finding
+from spoolwright.shop.acts.write_gauge_study import Studied, Try, write_gauge_study
 from spoolwright.shop.acts.write_word import write_word
 from spoolwright.shop.acts.write_work import Done, Fitted, Labour, Lubricated, write_work
 from spoolwright.shop.questions.shop_settings import rates
+from spoolwright.shop.records.instrument import Instrument
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.quote import QuotePromise
 from spoolwright.shop.records.reading import ReadingValue
@@ -135,6 +139,28 @@ def gone(hand: Person, visit: Visit) -> Written:
     )
 
 
+def caliper(hand: Person, mark: str = "C1") -> Instrument:
+    """The caliper of the house, which shows a hundredth of a millimetre."""
+    known = Known("The long caliper", resolution=1e-5, limit=3e-5, low=0.0, high=0.15)
+    return add_instrument(hand=hand, mark=mark, kind="caliper", known=known)
+
+
+def studied(values: tuple[float, ...] = (4.00, 4.01, 4.10, 4.09, 4.01, 4.02, 4.11, 4.09)) -> Studied:
+    """Two people measure two washers twice [mm]; no more than the fewest that a study takes."""
+    cells = [(part, person, trial) for person in ("Ada", "Ole") for part in ("1", "2") for trial in (1, 2)]
+    tries = [Try(*cell, value * 1e-3) for cell, value in zip(cells, values, strict=True)]
+    return Studied("washers, thickness", "length", tries)
+
+
+def measured_with(hand: Person) -> Instrument:
+    """An instrument with a check and a study."""
+    instrument = caliper(hand)
+    held = HeldAgainst("gauge block", nominal=0.01, found=0.01001, uncertainty=1e-6)
+    check_instrument(hand=hand, instrument=instrument, held=held)
+    write_gauge_study(hand=hand, instrument=instrument, studied=studied())
+    return instrument
+
+
 PHOTO = b"\xff\xd8\xff\xe0" + b"0" * 400
 
 
@@ -155,6 +181,7 @@ def everything(hand: Person, without: Collection[str] = ()) -> Visit:
     """
     assert not set(without), f"the walk cannot leave out {sorted(without)}"
     add_sheet_version(hand=hand, toml=reel_sheet.shipped()["tarvak-58r"])
+    measured_with(hand)
     visit = arrived(hand)
     photo = attach_file(hand=hand, data=PHOTO, original_name="slate.jpg")
     write_finding(

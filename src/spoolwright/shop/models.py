@@ -8,6 +8,13 @@ from spoolwright.shop.records.dispatch import Dispatch
 from spoolwright.shop.records.entry import Entry, Strike
 from spoolwright.shop.records.findable import Findable
 from spoolwright.shop.records.finding import Finding
+from spoolwright.shop.records.instrument import (
+    GaugeStudy,
+    GaugeTrial,
+    Instrument,
+    InstrumentCheck,
+    InstrumentVersion,
+)
 from spoolwright.shop.records.invoice import Invoice, InvoiceLine
 from spoolwright.shop.records.number_series import NumberSeries
 from spoolwright.shop.records.parcel import Parcel
@@ -39,7 +46,12 @@ __all__ = [
     "EntryAttachment",
     "Findable",
     "Finding",
+    "GaugeStudy",
+    "GaugeTrial",
     "IdentityMark",
+    "Instrument",
+    "InstrumentCheck",
+    "InstrumentVersion",
     "Invoice",
     "InvoiceLine",
     "LubricantUsed",

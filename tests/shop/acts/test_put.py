@@ -20,7 +20,9 @@ from spoolwright.judgement.price import Charge
 from spoolwright.sheets import reel_sheet
 from spoolwright.shop import acts
 from spoolwright.shop.acts.add_customer import NewCustomer
+from spoolwright.shop.acts.add_instrument import Known
 from spoolwright.shop.acts.add_reel import NewReel
+from spoolwright.shop.acts.check_instrument import HeldAgainst
 from spoolwright.shop.acts.prove import ProofPair
 from spoolwright.shop.acts.receive_parcel import ArrivingReel
 from spoolwright.shop.acts.record_answer import Said
@@ -57,8 +59,14 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
     measured = walk.result(walk.read(hand, visit, "pull_full", 68.0, 0.5, "force"))
     pair = ProofPair(walk.promise_of("pull_full"), measured)
     version = {"version": visit.__class__.objects.get(pk=visit.pk).version}
+    caliper = {"instrument": walk.caliper(hand)}
     return {
         "add_customer": {"name": "Jonna Fure"},
+        "add_instrument": {"mark": "S2", "kind": "hanging-scale", "known": Known("Scale", 0.1)},
+        "change_instrument": {**caliper, "known": Known("Short caliper", 1e-5)},
+        "check_instrument": {**caliper, "held": HeldAgainst("gauge block", 0.01, 0.01, 1e-6)},
+        "retire_instrument": {**caliper, "why": "fell on the floor"},
+        "write_gauge_study": {**caliper, "studied": walk.studied()},
         "add_person": {"username": "third"},
         "add_reel": {"customer": customer, "reel": NewReel(described="Ostrell S71")},
         "add_sheet_version": {"toml": reel_sheet.shipped()["tarvak-52"]},

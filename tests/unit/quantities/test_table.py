@@ -11,6 +11,7 @@ CLOSED_LIST = {
     "viscosity", "dynamic_viscosity", "pressure", "density", "inertia", "frequency", "stiffness", "energy",
     "power", "ratio", "count", "score", "viscous_drag", "quadratic_drag", "deceleration", "line_per_turn",
     "conductivity", "specific_heat", "wear_rate", "tex", "twist_stiffness", "acceleration",
+    "temperature_step",
 }  # fmt: skip
 
 

@@ -9,6 +9,7 @@ from django.db import models
 from spoolwright.shop.records.attachment import Attachment
 from spoolwright.shop.records.entry import Entry
 from spoolwright.shop.records.ink import Inked
+from spoolwright.shop.records.instrument import Instrument
 
 WAYS = (
     "typed",
@@ -53,6 +54,9 @@ class Reading(Inked):
     analysis = models.JSONField(default=dict, blank=True)
     attachment = models.ForeignKey(
         Attachment, on_delete=models.PROTECT, null=True, blank=True, related_name="readings"
+    )
+    instrument = models.ForeignKey(
+        Instrument, on_delete=models.PROTECT, null=True, blank=True, related_name="readings"
     )
 
     @property
