@@ -7,6 +7,8 @@ from math import isfinite
 
 from spoolwright.bench.budget import RECTANGLE
 
+_NUMBERS = ("accuracy_of_reading", "accuracy_of_range", "resolution", "range", "way_unsure", "zero_unsure")
+
 
 @dataclass(frozen=True)
 class Gauge:
@@ -22,6 +24,10 @@ class Gauge:
         Step of the display [N], above zero.
     range : float or None
         Full scale [N], above zero.
+    way_unsure : float
+        Standard uncertainty of what the line's way to the gauge takes, as a share of the pull [-].
+    zero_unsure : float
+        Standard uncertainty of the zero that was taken off [N].
 
     Raises
     ------
@@ -46,9 +52,11 @@ class Gauge:
     accuracy_of_range: float | None = None
     resolution: float | None = None
     range: float | None = None
+    way_unsure: float = 0.0
+    zero_unsure: float = 0.0
 
     def __post_init__(self) -> None:
-        for name in ("accuracy_of_reading", "accuracy_of_range", "resolution", "range"):
+        for name in _NUMBERS:
             value = getattr(self, name)
             if value is not None and not (isfinite(value) and value >= 0):
                 raise ValueError(f"{name} must be zero or more and finite; came {value}")

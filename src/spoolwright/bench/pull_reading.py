@@ -68,6 +68,8 @@ class _Run:
     noise: float
     calm: int
     gain: float
+    way: float
+    corrected: float
     slow: bool
 
     @property
@@ -170,6 +172,8 @@ def _run(trace: PullTrace, gauge: Gauge, chosen: Slip) -> _Run:
         noise=chosen.noise,
         calm=chosen.calm,
         gain=gauge.gain,
+        way=gauge.way_unsure,
+        corrected=gauge.zero_unsure,
         slow=trace.found.rate < SLOW_GAUGE - 1,
     )
 
@@ -227,6 +231,7 @@ def _start_up_rows(run: _Run, top: Peak) -> Iterable[Contribution]:
     yield Contribution("start_up", "step of the display", "B", run.step * ROUNDING)
     yield Contribution("start_up", "scale of the gauge", "B", run.gain * top.value)
     yield Contribution("start_up", "zero of the gauge", "B", run.zero)
+    yield from _of_the_way("start_up", run, top.value)
 
 
 def _running_rows(run: _Run) -> Iterable[Contribution]:
@@ -234,6 +239,13 @@ def _running_rows(run: _Run) -> Iterable[Contribution]:
     yield Contribution("running", "step of the display", "B", run.rounding)
     yield Contribution("running", "scale of the gauge", "B", run.gain * run.mean)
     yield Contribution("running", "zero of the gauge", "B", run.zero)
+    yield from _of_the_way("running", run, run.mean)
+
+
+def _of_the_way(result: str, run: _Run, pull: float) -> Iterable[Contribution]:
+    """What correcting for the line's way and for the zero leaves unsure."""
+    yield Contribution(result, "line's angle and pulley", "B", run.way * pull)
+    yield Contribution(result, "zero that was taken off", "B", run.corrected)
 
 
 def _ratio_rows(run: _Run, top: Peak) -> Iterable[Contribution]:
@@ -244,7 +256,9 @@ def _ratio_rows(run: _Run, top: Peak) -> Iterable[Contribution]:
     yield Contribution("start_up_ratio", "scatter while slipping", "A", ratio * run.scatter / run.mean)
     display = float(np.hypot(run.step * ROUNDING, ratio * run.rounding)) / run.mean
     yield Contribution("start_up_ratio", "step of the display", "B", display)
-    yield Contribution("start_up_ratio", "zero of the gauge", "B", abs(1.0 - ratio) * run.zero / run.mean)
+    zero = abs(1.0 - ratio) / run.mean
+    yield Contribution("start_up_ratio", "zero of the gauge", "B", zero * run.zero)
+    yield Contribution("start_up_ratio", "zero that was taken off", "B", zero * run.corrected)
 
 
 def _judder_rows(run: _Run) -> Iterable[Contribution]:

@@ -1,0 +1,119 @@
+"""One pull over another that shares its gauge: the ratio, and the interval that it lies in."""
+
+from __future__ import annotations
+
+from math import inf, sqrt
+
+from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
+
+
+def ratio(top: Measured, bottom: Measured, correlation: float = 0.0) -> Measured:
+    """The ratio of two measured values, to first order.
+
+    Parameters
+    ----------
+    top : Measured
+        What stands above the line, with its standard uncertainty [any unit].
+    bottom : Measured
+        What stands below it [same unit], above zero.
+    correlation : float
+        How far the two are off together [-], -1 to 1: 1 where only the scale of one gauge is unsure.
+
+    Returns
+    -------
+    Measured
+        Ratio with its standard uncertainty [1].
+
+    Raises
+    ------
+    ValueError
+        Nothing below the line, a correlation outside -1 to 1, two kinds of quantity.
+
+    Notes
+    -----
+    u^2 = (u1^2 + r^2 u2^2 - 2 rho r u1 u2) / b^2. Good while the lower value is well known; `interval` says
+    what holds where it is not.
+
+    Source
+    ------
+    JCGM 100:2008, 5.2.2, equation (16).
+
+    Examples
+    --------
+    >>> both = ratio(Measured(12.0, 0.12, "force"), Measured(10.0, 0.1, "force"), correlation=1.0)
+    >>> both.value, both.uncertainty
+    (1.2, 0.0)
+    """
+    _check(top, bottom, correlation)
+    value = top.value / bottom.value
+    spread = (
+        top.uncertainty**2
+        + (value * bottom.uncertainty) ** 2
+        - 2 * correlation * value * top.uncertainty * bottom.uncertainty
+    )
+    return Measured(value, sqrt(max(spread, 0.0)) / bottom.value, "ratio")
+
+
+def interval(
+    top: Measured, bottom: Measured, correlation: float = 0.0, factor: float = COVERAGE_FACTOR
+) -> tuple[float, float]:
+    """Between which ends the ratio lies, also where the lower value is poorly known.
+
+    Parameters
+    ----------
+    top : Measured
+        What stands above the line, with its standard uncertainty [any unit].
+    bottom : Measured
+        What stands below it [same unit], above zero.
+    correlation : float
+        How far the two are off together [-], -1 to 1.
+    factor : float
+        Coverage factor [-], above zero; 2 covers about 95 %.
+
+    Returns
+    -------
+    tuple of float
+        Lower and upper end [1]; both endless where the lower value may be nothing.
+
+    Raises
+    ------
+    ValueError
+        Nothing below the line, a correlation outside -1 to 1, two kinds of quantity, a factor not above zero.
+
+    Notes
+    -----
+    Fieller: all r with (a - r b)^2 <= k^2 (u1^2 - 2 r c + r^2 u2^2), c = rho u1 u2; a quadratic in r. It
+    covers exactly for normal errors, and is lopsided: more room above than below.
+
+    Source
+    ------
+    Fieller, Journal of the Royal Statistical Society B 16 (1954) 175 (from memory).
+
+    Examples
+    --------
+    >>> low, high = interval(Measured(12.0, 0.3, "force"), Measured(10.0, 0.3, "force"))
+    >>> round(low, 3), round(high, 3)
+    (1.11, 1.298)
+    """
+    _check(top, bottom, correlation)
+    if not factor > 0:
+        raise ValueError(f"factor must be above zero; came {factor}")
+    a, b = top.value, bottom.value
+    k2 = factor**2
+    shared = correlation * top.uncertainty * bottom.uncertainty
+    square = b**2 - k2 * bottom.uncertainty**2
+    if square <= 0:
+        return -inf, inf
+    half = a * b - k2 * shared
+    rest = a**2 - k2 * top.uncertainty**2
+    root = sqrt(max(half**2 - square * rest, 0.0))
+    return (half - root) / square, (half + root) / square
+
+
+def _check(top: Measured, bottom: Measured, correlation: float) -> None:
+    if top.dimension != bottom.dimension:
+        raise ValueError(f"two of one kind are needed; came {top.dimension} and {bottom.dimension}")
+    if not bottom.value > 0:
+        raise ValueError(f"bottom must be above zero; came {bottom.value}")
+    if not -1 <= correlation <= 1:
+        raise ValueError(f"correlation must lie between -1 and 1; came {correlation}")

@@ -1,0 +1,53 @@
+"""One pull over another of the same gauge: does the interval hold what it says?"""
+
+import numpy as np
+import pytest
+
+from spoolwright.bench.pull_ratio import interval, ratio
+from spoolwright.bench.uncertainty import Measured
+
+
+def force(value: float, uncertainty: float) -> Measured:
+    return Measured(value, uncertainty, "force")
+
+
+def test_a_scale_that_both_share_cancels() -> None:
+    assert ratio(force(12, 0.24), force(10, 0.2), 1.0).uncertainty == pytest.approx(0.0, abs=1e-12)
+    assert ratio(force(12, 0.24), force(10, 0.2)).uncertainty == pytest.approx(1.2 * np.hypot(0.02, 0.02))
+
+
+def test_both_ways_agree_where_the_lower_value_is_well_known() -> None:
+    found = ratio(force(12, 0.06), force(10, 0.05), 0.4)
+    low, high = interval(force(12, 0.06), force(10, 0.05), 0.4)
+    assert low == pytest.approx(found.value - found.expanded, abs=3e-4)
+    assert high == pytest.approx(found.value + found.expanded, abs=3e-4)
+
+
+@pytest.mark.parametrize("correlation", [0.0, 0.6, 0.9])
+def test_nineteen_of_twenty_intervals_hold_the_truth_even_with_a_poor_scale(correlation: float) -> None:
+    rng = np.random.default_rng(7)
+    a, b, ua, ub = 13.0, 10.0, 1.0, 1.2
+    cov = [[ua**2, correlation * ua * ub], [correlation * ua * ub, ub**2]]
+    drawn = rng.multivariate_normal([a, b], cov, 3000)
+    ends = [interval(force(x, ua), force(y, ub), correlation) for x, y in drawn]
+    held = np.mean([low <= a / b <= high for low, high in ends])
+    assert held == pytest.approx(0.9545, abs=0.012)
+
+
+def test_a_lower_value_that_may_be_nothing_leaves_everything_open() -> None:
+    assert interval(force(12, 1), force(10, 6)) == (-np.inf, np.inf)
+
+
+@pytest.mark.parametrize(
+    ("top", "bottom", "correlation", "words"),
+    [
+        (force(1, 0), force(0, 0), 0.0, "above zero"),
+        (force(1, 0), Measured(1, 0, "length"), 0.0, "one kind"),
+        (force(1, 0), force(1, 0), 1.5, "between"),
+    ],
+)
+def test_nonsense_is_refused(top: Measured, bottom: Measured, correlation: float, words: str) -> None:
+    with pytest.raises(ValueError, match=words):
+        ratio(top, bottom, correlation)
+    with pytest.raises(ValueError, match="factor"):
+        interval(force(1, 0), force(1, 0), factor=0)
