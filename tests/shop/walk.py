@@ -24,8 +24,10 @@ from spoolwright.shop.acts.receive_parcel import ArrivingReel, Counted, Envelope
 from spoolwright.shop.acts.record_answer import Said, record_answer
 from spoolwright.shop.acts.send_home import WayHome, send_home
 from spoolwright.shop.acts.send_quote import OfferedOption, OfferedPromise, OfferedWork, send_quote
+from spoolwright.shop.acts.set_aside import set_aside
 from spoolwright.shop.acts.sign_proof import sign_proof
 from spoolwright.shop.acts.strike_entry import strike_entry
+from spoolwright.shop.acts.take_back import take_back
 from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.acts.take_reading import Value, take_reading
 from spoolwright.shop.acts.write_finding import write_finding
@@ -205,6 +207,8 @@ def everything(hand: Person, without: Collection[str] = ()) -> Visit:
     pair = ProofPair(promise_of("pull_full"), result(after), result(before))
     proof = prove(hand=hand, visit=visit, pairs=[pair], tried=[TriedByHand("tray", "The tray is empty")])
     sign_proof(hand=people.owner(), proof=proof.entry.proof)
+    aside = set_aside(hand=hand, entry=after.entry, reason="the gauge was not at zero")
+    take_back(hand=people.owner(), set_aside=aside, words="it was, looked again")
     billed(hand, visit, *CHARGES, COG, why_more="the idler cog was split")
     word = write_word(hand=hand, visit=visit, words="told by picture").entry
     strike_entry(hand=hand, entry=word, reason="written in the wrong diary")

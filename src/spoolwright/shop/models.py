@@ -31,6 +31,7 @@ from spoolwright.shop.records.quote import (
 from spoolwright.shop.records.reading import Reading, ReadingValue
 from spoolwright.shop.records.reel import IdentityMark, Reel
 from spoolwright.shop.records.reel_sheet import Sheet, SheetVersion
+from spoolwright.shop.records.set_aside import SetAside, TakenBack
 from spoolwright.shop.records.shop_settings import ShopSettings
 from spoolwright.shop.records.visit import Visit
 from spoolwright.shop.records.work import LubricantUsed, PartFitted, Work, WorkDone
@@ -73,11 +74,13 @@ __all__ = [
     "Reading",
     "ReadingValue",
     "Reel",
+    "SetAside",
     "Sheet",
     "SheetVersion",
     "ShopSettings",
     "SignInLink",
     "Strike",
+    "TakenBack",
     "Visit",
     "Work",
     "WorkDone",

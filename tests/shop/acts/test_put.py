@@ -58,6 +58,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
     walk.worked(hand, visit)
     measured = walk.result(walk.read(hand, visit, "pull_full", 68.0, 0.5, "force"))
     pair = ProofPair(walk.promise_of("pull_full"), measured)
+    looked = walk.write_finding(hand=hand, visit=visit, part="pawl", evidence="worn").entry
     version = {"version": visit.__class__.objects.get(pk=visit.pk).version}
     caliper = {"instrument": walk.caliper(hand)}
     return {
@@ -93,6 +94,8 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "send_home": {"visit": visit, "way": WayHome(mass_kg=0.7)},
         "send_quote": {"visit": visit, "options": [walk.option()]},
         "sign_proof": {"proof": walk.prove(hand=people.bench_hand(), visit=visit, pairs=[pair]).entry.proof},
+        "set_aside": {"entry": measured.reading.entry, "reason": "the gauge was not at zero"},
+        "take_back": {"set_aside": walk.set_aside(hand=hand, entry=looked, reason="wet felt")},
         "strike_entry": {"entry": entry, "reason": "wrong reel"},
         "take_payment": {"visit": visit, "amount_minor": 100},
         "take_reading": {

@@ -17,6 +17,8 @@ class Proof(Inked):
 
 
 class ProofRow(Inked):
+    """`chance_of_wrong_pass` is null where nothing was shown, and in proofs from before it was reckoned."""
+
     proof = models.ForeignKey(Proof, on_delete=models.PROTECT, related_name="rows")
     position = models.PositiveSmallIntegerField()
     promise = models.ForeignKey(QuotePromise, on_delete=models.PROTECT, related_name="proof_rows")
@@ -27,6 +29,7 @@ class ProofRow(Inked):
     decision = models.CharField(max_length=10, choices=[(d, d) for d in DECISIONS])
     words = models.TextField()
     rule = models.TextField()
+    chance_of_wrong_pass = models.FloatField(null=True, blank=True)
 
     class Meta:
         ordering = ["proof_id", "position"]
