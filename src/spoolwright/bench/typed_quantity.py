@@ -1,0 +1,73 @@
+"""A quantity that was typed as an input: its mean, the scatter of its tries, the step of its last digit."""
+
+from __future__ import annotations
+
+from math import sqrt
+
+import numpy as np
+
+from spoolwright.bench.budget import ROUNDING
+from spoolwright.bench.propagation import Known
+from spoolwright.bench.typed import MOST_VALUES
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.bench.unreadable import Unreadable
+from spoolwright.quantities import read_typed
+
+
+def read(words: str, text: str, dimension: str, *, also: tuple[str, float] | None = None) -> Known:
+    """What was typed for one input; several tries are parted by semicolons.
+
+    Parameters
+    ----------
+    words : str
+        What the input is called [-].
+    text : str
+        One or more quantities with their units, such as "1.66 s; 1.70 s" [-].
+    dimension : str
+        Key of `quantities.DIMENSIONS` [-].
+    also : tuple of str and float or None
+        What else its uncertainty comes from, and how much [SI unit of the input], zero or more.
+
+    Returns
+    -------
+    Known
+        Mean of the tries with its standard uncertainty and the parts of it [SI unit of the dimension].
+
+    Raises
+    ------
+    NotAQuantity
+        No number, or a unit that is missing or wrong, with what is accepted.
+    Unreadable
+        Nothing typed, too many tries, a value that is not above zero.
+
+    Notes
+    -----
+    u^2 = s^2 / n + step^2 / 12 + also^2. The step is what one of the last typed digit is worth: so a scale
+    that shows 0.1 g is typed as "12.0 g", not as "12 g".
+
+    Source
+    ------
+    JCGM 100:2008, 4.2.3 (scatter), F.2.2.1 (step of a display).
+
+    Examples
+    --------
+    >>> fall = read("time", "1.66 s; 1.70 s; 1.68 s", "time")
+    >>> round(fall.measured.value, 3), [way for _, way, _ in fall.parts]
+    (1.68, ['A', 'B'])
+    """
+    typed = [read_typed(part, dimension) for part in text.split(";") if part.strip()]
+    if not typed:
+        raise Unreadable("nothing was typed", words, "one value, or several parted by semicolons")
+    if len(typed) > MOST_VALUES:
+        raise Unreadable(f"{len(typed)} values were typed", words, f"at most {MOST_VALUES}")
+    if min(one.value for one in typed) <= 0:
+        raise Unreadable("a value is not above zero", words, "values above zero")
+    values = np.array([one.value for one in typed])
+    parts = [("last digit that was typed", "B", max(one.resolution for one in typed) * ROUNDING)]
+    if len(values) > 1:
+        scatter = float(values.std(ddof=1)) / sqrt(len(values))
+        parts.insert(0, (f"scatter of {len(values)} tries", "A", scatter))
+    if also is not None:
+        parts.append((also[0], "B", also[1]))
+    spread = sqrt(sum(part**2 for _, _, part in parts))
+    return Known(words, Measured(float(values.mean()), spread, dimension), tuple(parts))
