@@ -21,6 +21,7 @@ _KINDS: tuple[tuple[bytes, str], ...] = (
     (b"ID3", "a music file (MP3)"),
     (b"OggS", "a sound file (Ogg)"),
     (b"fLaC", "a sound file (FLAC)"),
+    (b"\x1aE\xdf\xa3", "a sound or film file (WebM)"),
     (b"SQLite format 3", "a database"),
     (b"\x7fELF", "a program"),
     (b"MZ", "a program"),
@@ -64,6 +65,37 @@ def kind_of(data: bytes) -> str | None:
     if data[4:8] == b"ftyp":
         return "a photo, film or sound file of a phone"
     return next((words for mark, words in _KINDS if data.startswith(mark)), None)
+
+
+def is_text(start: bytes) -> bool:
+    """Whether a file that begins so can be text, in any of the encodings that are read here.
+
+    Parameters
+    ----------
+    start : bytes
+        Its first bytes [-]; some thousand are enough.
+
+    Returns
+    -------
+    bool
+        False where the first bytes name another kind of file, or hold what no text holds [-].
+
+    Source
+    ------
+    As `decode`.
+
+    Examples
+    --------
+    >>> is_text("tick\\n0,1\\n".encode("utf-16")), is_text(b"OggS")
+    (True, False)
+    """
+    if kind_of(start):
+        return False
+    try:
+        text, _ = _decoded(start[: len(start) // 4 * 4] if len(start) > 64 else start, "")
+    except Unreadable:
+        return False
+    return "\x00" not in text and not _BAD_CONTROL.search(text)
 
 
 def decode(data: bytes, name: str = "") -> tuple[str, str]:

@@ -29,7 +29,7 @@ _CAUTION = "Spin only what is held fast; keep fingers, sleeves and line off what
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a WAV of the bearing running at one steady speed")
+    parser.add_argument("file", metavar="FILE", help="a recording of the bearing running at one steady speed")
     parser.add_argument("--speed", metavar="SPEED", required=True, help='of the shaft, such as "1750 rpm"')
     parser.add_argument("--balls", metavar="N", type=int, help="how many balls the bearing has")
     parser.add_argument("--ball-diameter", metavar="LENGTH", help='such as "7.94 mm"')
@@ -48,7 +48,7 @@ def run(args: argparse.Namespace) -> int:
         raise NotAQuantity(args.speed, "is not above zero", 'the speed of the shaft, such as "1750 rpm"')
     bearing, remarks = _of_sheet(args.sheet, args.place) if args.sheet else _of_sizes(args)
     path = Path(args.file)
-    heard = bearing_noise.listen(recording.read_wav(path.read_bytes(), name=path.name), bearing, speed)
+    heard = bearing_noise.listen(recording.read(path, name=path.name), bearing, speed)
     if args.json:
         print(json.dumps(_as_data(heard, bearing, remarks), ensure_ascii=False, indent=2))
     else:

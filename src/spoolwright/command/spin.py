@@ -23,7 +23,9 @@ _PLAIN = {"initial_speed": "rad/s", "stop_time": "s"}
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a WAV in which each turn ticks, or a CSV of tick times")
+    parser.add_argument(
+        "file", metavar="FILE", help="a recording in which each turn ticks, or a CSV of tick times"
+    )
     parser.add_argument("--json", action="store_true", help="print one JSON object, SI units inside")
     parser.add_argument(
         "--inertia", metavar="I", help='of all that turns, such as "3e-5 kg m^2"; gives torques'
@@ -45,7 +47,7 @@ def run(args: argparse.Namespace) -> int:
         raise Unreadable(f"{args.ticks_per_turn} ticks a turn cannot be", "--ticks-per-turn", "1 or more")
     inertia = _inertia(args.inertia, args.inertia_uncertainty)
     path = Path(args.file)
-    times = _ticks(path.read_bytes(), path.name, args.time_unit or "")
+    times = _ticks(path, args.time_unit or "")
     result = spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=args.ticks_per_turn)
     if args.json:
         print(json.dumps(_as_data(result), ensure_ascii=False, indent=2))
@@ -66,13 +68,13 @@ def _inertia(typed: str | None, spread: str | None) -> Any:
     return Measured(value, deviation, "inertia")
 
 
-def _ticks(data: bytes, name: str, time_unit: str) -> Any:
-    """What the file is decides, not what it is called."""
-    from spoolwright.bench import file_text, recording, ticks
+def _ticks(path: Path, time_unit: str) -> Any:
+    """Of a recording or a text: what the file is decides, not what it is called."""
+    from spoolwright.bench import recording, sound_kinds, ticks
 
-    if file_text.kind_of(data) or name.lower().endswith(".wav"):
-        return ticks.find(recording.read_wav(data, name=name))
-    return ticks.read_csv(data, name=name, time_unit=time_unit)
+    if recording.is_sound(path) or path.suffix.lower() in sound_kinds.ENDINGS:
+        return ticks.find(recording.read(path, name=path.name))
+    return ticks.read_csv(path.read_bytes(), name=path.name, time_unit=time_unit)
 
 
 def _units(result: Any) -> dict[str, str]:

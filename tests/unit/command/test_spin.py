@@ -105,7 +105,7 @@ def test_what_was_typed_wrongly_is_said(
     [
         (pull_trace(seed=1).to_csv(), "pull.csv", "pull trace"),
         (b"\xff\xd8\xff\xe0 photo", "spin.wav", "photo"),
-        (b"time\n", "spin.wav", "no WAV"),
+        (b"time\n", "spin.wav", "no recording"),
         (b"", "spin.csv", "empty"),
     ],
 )

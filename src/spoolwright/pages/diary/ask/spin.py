@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import cached_property
 from typing import Any
 
 from django import forms
 
-from spoolwright.bench import recording, spin_down, ticks
+from spoolwright.bench import recording, sound_kinds, spin_down, ticks
 from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.free_spin import bare_inertia
@@ -19,6 +20,7 @@ from spoolwright.pages.diary.told import pictures, readings
 from spoolwright.pages.words import shown
 from spoolwright.sheets import reading_kinds
 from spoolwright.shop.acts.take_spin import values_of
+from spoolwright.shop.questions import by_number
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.signals import kept_spin
 
@@ -36,10 +38,11 @@ class SpinForm(SignalForm):
     cautions = (FAST_SPOOL,)
     file_label = "The spool’s ticks"
     file_hint = (
-        "A WAV in which each turn of the spool makes a tick, or a CSV with the time of each tick. "
-        "Let it fall here; the curve is drawn before anything is written."
+        "A recording in which each turn of the spool makes a tick, as the phone saves it: sound or video, up "
+        "to 10 minutes. Or a CSV with the time of each tick. Let it fall here; the curve is drawn before "
+        "anything is written."
     )
-    accepts = ".wav,.csv,.txt,audio/wav,text/csv,text/plain"
+    accepts = ",".join((*sound_kinds.ENDINGS, *sound_kinds.MEDIA, ".csv", ".txt", "text/csv", "text/plain"))
     records = 60
     looks_at = (FILE, *LABELS, "marks", "inertia", "inertia_from")
 
@@ -86,10 +89,20 @@ class SpinForm(SignalForm):
             return super().started_again(old)
         return super().started_again(old) | conditions.as_fields(old.part.conditions)
 
-    def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Any:
+    def data_of_file(self) -> Any:
+        """Where a recording lies: it is read from there piece by piece. Of a text all of it."""
+        path = by_number.path_of(self.file.last)
+        return path if recording.is_sound(path) else path.read_bytes()
+
+    @cached_property
+    def heard(self) -> Any:
+        """Tick times of a recording, listened to once in a request."""
+        return ticks.find(recording.read(self.data_of_file(), name=self.name))
+
+    def read_signal(self, data: Any, name: str, answers: Mapping[str, Any]) -> Any:
         """Tick times, from sound or from text: the first bytes say which."""
-        if data[:4] in (b"RIFF", b"RF64"):
-            return ticks.find(recording.read_wav(data, name=name))
+        if recording.is_sound(data):
+            return self.heard
         asked = {key: answers[key] for key in ("time_unit", "time_column") if key in answers}
         return ticks.read_csv(data, name=name, **asked)
 
