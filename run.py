@@ -2,6 +2,7 @@
 """Sets Spoolwright up beside this file and opens it, or sets it up and tests it.
 
     python3 run.py                 make .venv, install the locked packages, open the shop in the browser
+    python3 run.py --share         the same, and an encrypted address with a QR code for the phone
     python3 run.py test [...]      the same, then everything that CI runs; the rest goes to pytest
 
 Only the standard library, and no syntax newer than the oldest Python that somebody may still start it with:
@@ -215,12 +216,19 @@ def open_shop(words):
     )
     parser.add_argument("--empty", action="store_true", help="start without the demonstration workshop")
     parser.add_argument("--no-browser", action="store_true", help="print the link and do not open it")
+    parser.add_argument(
+        "--share",
+        action="store_true",
+        help="let the phones of your own network in, encrypted, with a QR code to sign in by",
+    )
+    parser.add_argument("--share-at", metavar="ADDRESS", help="share on this address of this machine")
     parser.add_argument("--processes", type=int, metavar="N", default=1, help="serve with N processes")
     told = parser.parse_args(words)
     install(LOCK)
     command = [str(PYTHON), "-m", "spoolwright.command", "serve", "--data", told.data]
     command += ["--processes", str(told.processes)]
     command += ["--port", str(told.port)] if told.port else []
+    command += ["--share"] * told.share + (["--share-at", told.share_at] if told.share_at else [])
     command += ["--empty"] * told.empty + ["--no-browser"] * told.no_browser
     return hand_over(command)
 

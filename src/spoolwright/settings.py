@@ -177,10 +177,14 @@ AXES_ENABLE_ADMIN = False
 AXES_VERBOSE = False
 AXES_LOCKOUT_TEMPLATE = "429.html"
 
-HTTPS = os.environ.get("SPOOLWRIGHT_HTTPS", "") == "1"
+# "1": behind a web server that encrypts. "own": encrypted by ourselves with a certificate of our own making
+# (serve --share). Then nobody before us may say what was encrypted, and a browser must not be told to insist
+# on it for a year: the next certificate, or the next program at this address, would be locked out.
+ENCRYPTS = os.environ.get("SPOOLWRIGHT_HTTPS", "")
+HTTPS = ENCRYPTS in ("1", "own")
 SECURE_SSL_REDIRECT = HTTPS
-SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https") if HTTPS else None
-SECURE_HSTS_SECONDS = 31_536_000 if HTTPS else 0
+SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https") if ENCRYPTS == "1" else None
+SECURE_HSTS_SECONDS = 31_536_000 if ENCRYPTS == "1" else 0
 SECURE_REFERRER_POLICY = "same-origin"
 SECURE_CROSS_ORIGIN_OPENER_POLICY = "same-origin"
 X_FRAME_OPTIONS = "DENY"

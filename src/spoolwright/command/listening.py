@@ -5,6 +5,7 @@ import io
 import os
 import socket
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 from waitress import create_server
@@ -34,8 +35,8 @@ def can_listen(host: str, port: int) -> bool:
     return True
 
 
-def find_port(host: str, wanted: int | None) -> int:
-    """The wanted port, or from 8017 on the first that is free."""
+def find_port(host: str, wanted: int | None, *, usual: int | None = None) -> int:
+    """The wanted port, or from 8017 (or another usual one) on the first that is free."""
     if wanted:
         if can_listen(host, wanted):
             return wanted
@@ -43,12 +44,11 @@ def find_port(host: str, wanted: int | None) -> int:
             f"Port {wanted} on {host} is taken by another program: choose another with --port, or leave "
             "--port out and the next free one is used."
         )
-    for port in range(USUAL_PORT, USUAL_PORT + PORTS_TRIED):
+    first = usual or USUAL_PORT
+    for port in range(first, first + PORTS_TRIED):
         if can_listen(host, port):
             return port
-    raise NoPort(
-        f"No port from {USUAL_PORT} to {USUAL_PORT + PORTS_TRIED - 1} is free: name one with --port."
-    )
+    raise NoPort(f"No port from {first} to {first + PORTS_TRIED - 1} is free: name one with --port.")
 
 
 class Nothing:
@@ -93,11 +93,14 @@ def server(application: Callable[..., Any], host: str, port: int, largest_upload
     return made
 
 
-def serve_with_processes(host: str, port: int, processes: int) -> None:
-    """Serve with several processes, for a shop in which many hands write at once."""
+def serve_with_processes(
+    host: str, port: int, processes: int, *, encrypted: tuple[Path, Path] | None = None
+) -> None:
+    """Serve with processes of their own, for many hands at once; encrypted by a certificate and its key."""
     from granian import Granian
     from granian.constants import Interfaces
 
+    certificate, key = encrypted or (None, None)
     Granian(
         "spoolwright.command.wsgi:application",
         address=host,
@@ -106,4 +109,6 @@ def serve_with_processes(host: str, port: int, processes: int) -> None:
         workers=processes,
         blocking_threads=2,
         log_enabled=False,
+        ssl_cert=certificate,
+        ssl_key=key,
     ).serve()

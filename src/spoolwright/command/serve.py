@@ -11,10 +11,10 @@ from collections.abc import Callable
 from contextlib import nullcontext, redirect_stdout
 from pathlib import Path
 
-from spoolwright.command import first_start, house, listening
+from spoolwright.command import first_start, house, listening, own_network, share
 
 SUMMARY = "open the shop in the browser"
-TYPED = "serve [--data DIR] [--empty] [--processes N] [--json]"
+TYPED = "serve [--data DIR] [--empty] [--share] [--processes N] [--json]"
 FULL_DISK = "The disk is full: make room where the shop's data lies, then start again."
 NO_DATABASE = (
     "The database that SPOOLWRIGHT_DATABASE_URL names does not let the shop in ({}): start it or mend the "
@@ -31,6 +31,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--empty", action="store_true", help="begin without the demonstration workshop")
     parser.add_argument("--no-browser", action="store_true", help="print the link and do not open it")
     parser.add_argument("--processes", type=int, default=1, metavar="N", help="serve with N processes")
+    parser.add_argument(
+        "--share", action="store_true", help="let the phones of your own network in, encrypted"
+    )
+    parser.add_argument(
+        "--share-at", metavar="ADDRESS", default="", help="share on this address of this machine"
+    )
+    parser.add_argument(
+        "--share-port", type=int, metavar="N", help="share on this port (else 8443 or the next)"
+    )
     parser.add_argument("--json", action="store_true", help="print address and link as one JSON object")
 
 
@@ -38,7 +47,7 @@ def run(args: argparse.Namespace) -> int:
     """Make ready what is missing, print the link, and serve until Ctrl-C."""
     try:
         return _serve(args)
-    except listening.NoPort as taken:
+    except (listening.NoPort, own_network.NotShared) as taken:
         print(taken, file=sys.stderr)
     except Exception as fault:
         if not (words := _in_one_line(fault)):
@@ -65,17 +74,22 @@ def _serve(args: argparse.Namespace) -> int:
     if args.host not in ("127.0.0.1", "localhost", "::1"):
         _let_in(args.host)
     port = listening.find_port(args.host, args.port)
+    data = Path(args.data or house.usual_folder()).resolve()
     with redirect_stdout(sys.stderr) if args.json else nullcontext():
-        is_ready = _make_ready(Path(args.data or house.usual_folder()).resolve(), empty=args.empty)
+        is_ready = _make_ready(data, empty=args.empty)
     if not is_ready:
         print("The demonstration could not be loaded; start again, or start with --empty.", file=sys.stderr)
         return 1
-    serve = _listen(args.host, port, args.processes)
-    link = _announce(args.host, port, as_json=args.json)
+    door = share.open_door(data, args.share_at, args.share_port) if args.share or args.share_at else None
+    serve = _listen(args.host, port, 1 if door else args.processes)
+    link = _announce(args.host, port, door, as_json=args.json)
     house.warm_up()
     if not args.no_browser and _has_screen():
         threading.Timer(0.3, webbrowser.open, [link]).start()
-    serve()
+    if door:
+        share.serve(door, serve, args.processes)
+    else:
+        serve()
     return 0
 
 
@@ -95,19 +109,29 @@ def _let_in(host: str) -> None:
     print(caution, file=sys.stderr)
 
 
-def _announce(host: str, port: int, *, as_json: bool) -> str:
-    """Print where the shop is open, with a link that signs one person in once."""
-    from django.urls import reverse
-
+def _announce(host: str, port: int, door: share.Door | None, *, as_json: bool) -> str:
+    """Print where the shop is open, with a link for each door that signs one person in once."""
     address = f"http://{f'[{host}]' if ':' in host else host}:{port}"
-    link = address + reverse("sign_in:once", args=[_token()])
+    link = address + _way_in()
+    told = {"address": f"{address}/", "link": link}
+    if door:
+        told |= {"shared_address": f"{door.address}/", "shared_link": door.address + _way_in()}
+        told["fingerprint"] = door.certificate.fingerprint
     if as_json:
-        print(json.dumps({"address": f"{address}/", "link": link}), flush=True)
+        print(json.dumps(told), flush=True)
         return link
     print(f"Spoolwright is open at {address}/")
     print(f"This link signs you in, once: {link}")
+    if door:
+        print("\n".join(["", *share.told(door, told["shared_link"], sys.stdout), ""]))
     print("Stop with Ctrl-C.", flush=True)
     return link
+
+
+def _way_in() -> str:
+    from django.urls import reverse
+
+    return reverse("sign_in:once", args=[_token()])
 
 
 def _token() -> str:
