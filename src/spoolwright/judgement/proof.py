@@ -8,6 +8,7 @@ from typing import Literal
 
 from spoolwright import quantities
 from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
+from spoolwright.judgement.wrong_pass import Expected, joined
 
 Outcome = Literal["shown", "not shown", "failed"]
 
@@ -40,7 +41,7 @@ class Decision:
         return self.chance_outside if self.kind == "shown" else None
 
 
-def chance_outside(promised: Promise, measured: Measured) -> float:
+def chance_outside(promised: Promise, measured: Measured, expected: Expected | None = None) -> float:
     """Chance that the true value lies outside the promise, given the reading and its uncertainty.
 
     Parameters
@@ -49,6 +50,9 @@ def chance_outside(promised: Promise, measured: Measured) -> float:
         Lowest and highest promised value **[SI unit of its dimension]**.
     measured : Measured
         The reading with its standard uncertainty **[same unit]**.
+    expected : Expected or None
+        What was expected of it before it was taken **[same unit]**; None: any true value is as likely as
+        another.
 
     Returns
     -------
@@ -57,18 +61,20 @@ def chance_outside(promised: Promise, measured: Measured) -> float:
 
     Notes
     -----
-    1 - (Phi((high - y) / u) - Phi((low - y) / u)); normal, without prior knowledge of the reel.
+    1 - (Phi((high - y) / u) - Phi((low - y) / u)); normal, y and u those of the reading joined with what was
+    expected. Of a promise that is called kept this is the specific consumer's risk.
 
     Source
     ------
-    JCGM 106:2012, clause 7 (conformance probability).
+    JCGM 106:2012, clause 7 (conformance probability) and 9.3.2 (specific risk).
 
     Examples
     --------
     >>> round(chance_outside(Promise(None, -5.40, "ratio"), Measured(-5.47, 0.05, "ratio")), 2)
     0.08
     """
-    y, u = measured.value, measured.uncertainty
+    believed = joined(measured, expected)
+    y, u = believed.value, believed.uncertainty
     if u == 0:
         return 0.0 if _distance_inside(promised, y) >= 0 else 1.0
     above = 0.0 if promised.high is None else _normal_below((y - promised.high) / u)
@@ -101,8 +107,44 @@ def chance_said(chance: float) -> str:
     return "less than 0.1 %" if chance < 0.001 else f"{100 * chance:.1f} %"
 
 
+def wrong_pass_said(promised: Promise, measured: Measured, expected: Expected | None = None) -> str:
+    """The chance that a pass is wrong, and beside it what the reading alone says where that is another.
+
+    Parameters
+    ----------
+    promised : Promise
+        The promise **[SI unit of its dimension]**.
+    measured : Measured
+        The reading **[same unit]**.
+    expected : Expected or None
+        What was expected of it before the work **[same unit]**.
+
+    Returns
+    -------
+    str
+        Text **[%]**.
+
+    Source
+    ------
+    JCGM 106:2012, 9.3.2; the wording is ours.
+
+    Examples
+    --------
+    >>> wrong_pass_said(Promise(None, 1.15, "ratio"), Measured(1.11, 0.02, "ratio"), Expected(1.09, 0.03))
+    '0.3 % (2.3 % by the reading alone)'
+    """
+    together = chance_said(chance_outside(promised, measured, expected))
+    alone = chance_said(chance_outside(promised, measured))
+    return together if together == alone else f"{together} ({alone} by the reading alone)"
+
+
 def decide(
-    promised: Promise, measured: Measured, *, guard_factor: float = COVERAGE_FACTOR, system: str = "metric"
+    promised: Promise,
+    measured: Measured,
+    *,
+    expected: Expected | None = None,
+    guard_factor: float = COVERAGE_FACTOR,
+    system: str = "metric",
 ) -> Decision:
     """Decide a promise against a reading, with a guard band.
 
@@ -112,6 +154,9 @@ def decide(
         Lowest and highest promised value **[SI unit of its dimension]**, at least one of them.
     measured : Measured
         The reading after the work, with its standard uncertainty **[same unit]**.
+    expected : Expected or None
+        What was expected of it before the work **[same unit]**; it moves the chance of a wrong pass and
+        never the decision.
     guard_factor : float
         Guard band in standard uncertainties **[-]**, 0 or more; 2 keeps the wrong pass under 2.5 % a side.
     system : str
@@ -146,8 +191,8 @@ def decide(
     _refuse(promised, measured, guard_factor)
     guard = guard_factor * measured.uncertainty
     kind = _outcome(_distance_inside(promised, measured.value), guard, abs(measured.value))
-    outside = chance_outside(promised, measured)
-    why = _why(kind, promised, guard, outside)
+    outside = chance_outside(promised, measured, expected)
+    why = _why(kind, promised, guard, wrong_pass_said(promised, measured, expected))
     words = f"{_beside(kind, promised, measured, system)} {why}"
     return Decision(kind, words, _rule(guard_factor), outside, why)
 
@@ -183,15 +228,22 @@ def _normal_below(z: float) -> float:
     return 0.5 * math.erfc(-z / math.sqrt(2.0))
 
 
+RISK = (
+    "The chance that a pass is wrong is the chance that the true value lies outside the promise: by the "
+    "reading and what was expected before the work together, or by the reading alone where nothing was "
+    "(JCGM 106)."
+)
+
+
 def _rule(guard_factor: float) -> str:
     if guard_factor == 0:
         return (
             "Simple acceptance: shown when the reading lies inside the promise. "
-            "At its very edge such a pass is wrong half of the time."
+            f"At its very edge such a pass is wrong half of the time. {RISK}"
         )
     return (
         f"Guard band of {guard_factor:g} standard uncertainties: shown when the reading lies inside "
-        "the promise by that much, failed when it lies outside by that much, not shown in between."
+        f"the promise by that much, failed when it lies outside by that much, not shown in between. {RISK}"
     )
 
 
@@ -211,10 +263,10 @@ def _beside(kind: Outcome, promised: Promise, measured: Measured, system: str) -
     return f"Promised {_said(promised, system)}, measured {reading}: {kind}."
 
 
-def _why(kind: Outcome, promised: Promise, guard: float, outside: float) -> str:
+def _why(kind: Outcome, promised: Promise, guard: float, risk: str) -> str:
     wide = promised.low is not None and promised.high is not None and promised.high - promised.low < 2 * guard
     if kind == "shown":
-        return f"Chance that this is wrong: {chance_said(outside)}."
+        return f"Chance that this is wrong: {risk}."
     if kind == "failed":
         return "The reading lies outside by more than its uncertainty."
     if wide:

@@ -19,8 +19,8 @@ DECISIONS = ("shown", "not shown", "failed")
 class Proved:
     """One promised reading and what came of it.
 
-    `decision` is "shown", "not shown" or "failed"; `wrong_pass` the chance, as text, that a reel like this
-    would be shown to hold its promise and does not ("1 in 40").
+    `decision` is "shown", "not shown" or "failed"; `wrong_pass` the chance, as text, that the true
+    value lies outside a promise that is called shown ("2.3 %").
     """
 
     what: str

@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 from spoolwright import quantities
-from spoolwright.judgement.proof import Promise, chance_outside, chance_said, decide
+from spoolwright.judgement.proof import Promise, decide, wrong_pass_said
 from spoolwright.pages.gathered import drag_table, findings, offers, parties, pictures, signals
 from spoolwright.pages.words import conditions, promised, when
 from spoolwright.papers.proof_sheet import Instrument, ProofSheet, Proved, Signature
 from spoolwright.sheets import reading_kinds
 from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.shop.questions.diary import Diary
+from spoolwright.shop.questions.predictions import expected_of
 
 CAUTIONS = (
     "A line under load cuts and whips back: keep fingers, eyes and bystanders clear when you try the drag, "
@@ -57,7 +58,8 @@ def number(diary: Diary, entry: Any) -> str:
 def _proved(row: Any, system: str, setting: DragSetting) -> Proved:
     promise = Promise(row.promise.low_si, row.promise.high_si, row.promise.dimension)
     taken = findings.measured(row.measured)
-    again = decide(promise, taken, system=system)
+    expected = expected_of(row.promise)
+    again = decide(promise, taken, expected=expected, system=system)
     words = again.why if again.kind == row.decision else row.words
     return Proved(
         what=promised.title(row.promise),
@@ -67,7 +69,7 @@ def _proved(row: Any, system: str, setting: DragSetting) -> Proved:
         before=findings.figure(row.before, system) if row.before else "no reading",
         conditions=conditions.in_words(row.measured.reading.conditions, system, setting),
         words="" if row.decision == "shown" else words,
-        wrong_pass=chance_said(chance_outside(promise, taken)) if row.decision == "shown" else "",
+        wrong_pass=wrong_pass_said(promise, taken, expected) if row.decision == "shown" else "",
     )
 
 

@@ -16,6 +16,7 @@ from spoolwright.papers.figures import Span
 from spoolwright.papers.figures import shown as figure_shown
 from spoolwright.sheets import reading_kinds
 from spoolwright.sheets.drag_setting import STAR, DragSetting
+from spoolwright.shop.questions.predictions import expected_of
 from spoolwright.shop.questions.readings import ToProve
 
 WRITES = {"pull trace": "pull", "spin-down": "spin"}
@@ -66,7 +67,7 @@ def is_to_be_taken(row: Beside) -> bool:
 
 def _decided(promise: Any, value: Any, system: str) -> Decision:
     asked = Promise(promise.low_si, promise.high_si, promise.dimension)
-    return decide(asked, findings.measured(value), system=system)
+    return decide(asked, findings.measured(value), expected=expected_of(promise), system=system)
 
 
 def _said(value: Any, system: str) -> str:

@@ -14,6 +14,7 @@ from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, OpenDiary, 
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.questions.agreed import agreed
+from spoolwright.shop.questions.predictions import expected_of
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.proof import Proof, ProofCheck, ProofRow
 from spoolwright.shop.records.quote import QuotePromise
@@ -104,6 +105,7 @@ def _row(proof: Proof, position: int, pair: ProofPair, system: str) -> ProofRow:
     decision = decide(
         Promise(promise.low_si, promise.high_si, promise.dimension),
         Measured(value.value_si, value.standard_uncertainty_si or 0.0, value.dimension),
+        expected=expected_of(promise),
         system=system,
     )
     return ProofRow(
@@ -115,4 +117,5 @@ def _row(proof: Proof, position: int, pair: ProofPair, system: str) -> ProofRow:
         decision=decision.kind,
         words=decision.words,
         rule=decision.rule,
+        chance_of_wrong_pass=decision.chance_of_wrong_pass,
     )

@@ -8,7 +8,8 @@ from typing import Any
 
 from spoolwright.judgement.carried import Carried
 from spoolwright.judgement.prediction import Predicted, Prediction, StarTurn
-from spoolwright.shop.records.quote import QuoteOption, QuotePrediction
+from spoolwright.judgement.wrong_pass import Expected
+from spoolwright.shop.records.quote import QuoteOption, QuotePrediction, QuotePromise
 
 
 @dataclass(frozen=True)
@@ -33,6 +34,18 @@ def prediction_of(option: QuoteOption) -> KeptPrediction | None:
         kept.limited_by,
         _carried(kept.carried),
     )
+
+
+def expected_of(promise: QuotePromise) -> Expected | None:
+    """What was expected of a promised reading when it was promised; None where nothing was worked out.
+
+    A pull may have been promised at another radius than it was predicted at: its spread goes with its middle.
+    """
+    kept = QuotePrediction.objects.filter(option=promise.option_id).values_list("values", flat=True).first()
+    told = (kept or {}).get(promise.kind)
+    if told is None or promise.middle_si is None or not told["middle"]:
+        return None
+    return Expected(promise.middle_si, abs(told["deviation"] * promise.middle_si / told["middle"]))
 
 
 def as_data(prediction: Prediction, carried: Carried | None = None) -> dict[str, Any]:
