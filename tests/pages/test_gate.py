@@ -1,11 +1,14 @@
 """What every request passes: the size limit and the device features."""
 
+from pathlib import Path
+
 import pytest
 from django.conf import settings
+from django.contrib.staticfiles import finders
 from django.http import HttpRequest, HttpResponse
 from django.test import Client, RequestFactory
 
-from spoolwright.pages.gate import declared_size, refuse_large_uploads, shut_device_features
+from spoolwright.pages.gate import declared_size, megabytes, refuse_large_uploads, shut_device_features
 
 
 def let_through(request: HttpRequest) -> HttpResponse:
@@ -20,9 +23,19 @@ def test_an_upload_that_is_too_large_is_refused_in_words(client: Client, as_frag
     told = answer.content.decode()
     assert answer.status_code == 413
     assert "200 MB" in told
-    assert "up to\n64 MB" in told
+    assert "up to\n192 MB" in told
     assert ("<html" in told) is not as_fragment
     assert "Content-Security-Policy" in answer.headers
+
+
+def test_the_page_says_the_same_limit_before_anything_is_sent() -> None:
+    script = finders.find("diary/diary.js")
+    assert script
+    assert f"LARGEST = {megabytes(settings.LARGEST_FILE)};" in Path(script).read_text(encoding="utf-8")
+
+
+def test_ten_minutes_of_stereo_wav_are_taken() -> None:
+    assert settings.LARGEST_FILE > 600 * 48_000 * 2 * 3
 
 
 def test_an_upload_within_the_limit_goes_through() -> None:

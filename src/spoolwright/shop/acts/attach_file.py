@@ -12,6 +12,7 @@ from typing import BinaryIO
 from django.conf import settings
 from django.db import transaction
 
+from spoolwright.bench import sound_kinds
 from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.put import our_hand, put
 from spoolwright.shop.acts.refused import Refused
@@ -56,6 +57,8 @@ def media_type(start: bytes) -> str:
     for offset, magic, kind in _MAGIC:
         if start[offset : offset + len(magic)] == magic:
             return kind
+    if sound := sound_kinds.known(start):
+        return sound.media
     return "text/plain" if _is_text(start) else "application/octet-stream"
 
 
@@ -64,7 +67,6 @@ _MAGIC = (
     (0, b"\x89PNG\r\n\x1a\n", "image/png"),
     (0, b"GIF8", "image/gif"),
     (8, b"WEBP", "image/webp"),
-    (8, b"WAVE", "audio/wav"),
     (0, b"%PDF-", "application/pdf"),
     (4, b"ftypheic", "image/heic"),
 )

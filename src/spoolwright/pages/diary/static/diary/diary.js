@@ -2,7 +2,7 @@
    form; the chosen row of the fault table is said beside its field. Everything works without this script, in more steps. */
 "use strict";
 (() => {
-  const MEGABYTE = 1024 * 1024, LARGEST = 64;
+  const MEGABYTE = 1024 * 1024, LARGEST = 192;
   document.documentElement.classList.add("hearing");
 
   function complain(field, words) {
