@@ -17,7 +17,7 @@ _SPREAD = {"temperature": "temperature_step", "count": "ratio"}
 
 @dataclass(frozen=True)
 class InstrumentKind:
-    """One kind of instrument; `resolution`, `limit` (SI) and `share` of the reading are only what is usual."""
+    """One kind of instrument; `resolution`, `limit` (SI) and `share` of the reading are what is usual."""
 
     id: str
     title: str

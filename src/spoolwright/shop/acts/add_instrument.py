@@ -22,7 +22,7 @@ class MarkWasTaken(Refused):
 
 @dataclass(frozen=True)
 class Known:
-    """What is known of an instrument, SI. `limit` and `share` are its stated limits of error, if there are any."""
+    """What is known of an instrument, SI. `limit` and `share` are its stated limits of error, if any."""
 
     name: str
     resolution: float

@@ -1,7 +1,7 @@
 """The shop's own instruments: what each can tell apart, its checks, and the studies made with it.
 
-All in ink. What is known of an instrument stands in its versions: a change is a new version, and an instrument
-that is put away gets a last one that says so.
+All in ink. What is known of an instrument stands in its versions: a change is a new version, and an
+instrument that is put away gets a last one that says so.
 """
 
 from __future__ import annotations
