@@ -150,7 +150,7 @@ STORAGES = {
 MEDIA_ROOT = DATA / "files"
 MEDIA_URL = ""
 FILE_UPLOAD_PERMISSIONS = 0o600
-# Ten minutes of stereo WAV are 110 MB in 16 bit and 165 MB in 24; a minute of a phone's video is 60 to 200 MB.
+# Ten minutes of stereo WAV are 110 MB in 16 bit, 165 MB in 24; a minute of a phone's video is 60 to 200 MB.
 # Nothing of such a size is ever whole in memory: it goes to the disk as it comes and is read from there.
 LARGEST_FILE = 192 * 1024 * 1024
 LARGEST_UPLOAD = LARGEST_FILE + 1024 * 1024
