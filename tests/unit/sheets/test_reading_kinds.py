@@ -33,6 +33,7 @@ IDS = {
     "spin_viscous",
     "spin_quadratic",
     "spin_initial_speed",
+    "spool_inertia",
     "end_float",
     "radial_play",
     "run_out",
