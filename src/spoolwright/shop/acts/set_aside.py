@@ -1,4 +1,4 @@
-"""Set a proof aside: the shop book leaves it out, for a reason that stays beside it. The diary is not touched."""
+"""Set a proof aside: the shop book leaves it out, for a reason that stays beside it. The diary stays as it is."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""What the shop book leaves out: a proof set aside with a reason, and the taking back of that, both in ink."""
+"""What the shop book leaves out: a proof set aside with a reason, and the taking back of it, both in ink."""
 
 from __future__ import annotations
 
