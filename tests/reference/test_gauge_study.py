@@ -62,7 +62,7 @@ def test_sums_of_squares_of_ten_parts() -> None:
 def test_components_of_ten_parts() -> None:
     # AIAG MSA, 4th edition, analysis of variance with the interaction pooled: repeatability 0.199933,
     # reproducibility 0.226838, both 0.302373, parts 1.042327; 18.4, 20.9, 27.9 and 96.0 % of the whole; four
-    # classes. Deviations from memory (so to two in the last place), percentages and classes opened in public test files.
+    # classes. Deviations from memory (so to two in the last place), the rest opened in public test files.
     read = gauge_study.read(TEN_PARTS)
     found = [read.spreads[k].deviation for k in ("repeatability", "reproducibility", "gauge", "parts")]
     assert found == pytest.approx([0.199933, 0.226838, 0.302373, 1.042327], abs=2e-6)

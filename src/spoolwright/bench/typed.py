@@ -9,6 +9,7 @@ import numpy as np
 
 from spoolwright.bench import budget
 from spoolwright.bench.budget import ROUNDING, Contribution
+from spoolwright.bench.instrument import Instrument
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.quantities import NotAQuantity, Typed, display_unit, read_typed
@@ -31,7 +32,7 @@ class TypedReading:
     budget: tuple[Contribution, ...]
 
 
-def read(kind: str, text: str, system: str = "metric") -> TypedReading:
+def read(kind: str, text: str, system: str = "metric", instrument: Instrument | None = None) -> TypedReading:
     """Read what somebody typed for a kind of reading; several tries are parted by semicolons.
 
     Parameters
@@ -42,6 +43,8 @@ def read(kind: str, text: str, system: str = "metric") -> TypedReading:
         One or more quantities with their units, such as "3.9 kg; 3.8 kg; 3.9 kg" [-].
     system : str
         "metric" or "imperial" [-]; only for the words of a refusal.
+    instrument : Instrument or None
+        The one of the shop's own that it was taken with [SI]; None: the usual tool for this reading.
 
     Returns
     -------
@@ -60,7 +63,8 @@ def read(kind: str, text: str, system: str = "metric") -> TypedReading:
     Notes
     -----
     u^2 = s^2 / n + max(tool, step / sqrt 12)^2: the scatter of the tries, and what the tool or the last digit
-    leaves open, which all tries share and no mean takes away. With few tries the tool's part leads.
+    leaves open, which all tries share and no mean takes away. With few tries the tool's part leads. With an
+    instrument of the shop's own its study or its stated limits take the place of the usual tool.
 
     Source
     ------
@@ -78,10 +82,25 @@ def read(kind: str, text: str, system: str = "metric") -> TypedReading:
     if asked.dimension == "count" and np.ptp(values) > 0:
         seen = "; ".join(f"{value:g}" for value in sorted(set(values.tolist())))
         raise Unreadable(f"the counts differ ({seen})", asked.title, "one count, or the same count each time")
+    step = max(one.resolution for one in typed)
+    if instrument is not None and instrument.dimension == asked.dimension:
+        return _by(instrument, asked, values, step)
     mean = float(values.mean())
-    rows = tuple(_rows(asked, values, mean, max(one.resolution for one in typed)))
+    rows = tuple(_rows(asked, values, mean, step))
     measured = budget.measured(mean, asked.dimension, rows)
     return TypedReading(kind, tuple(values.tolist()), measured, rows)
+
+
+def _by(
+    instrument: Instrument, asked: ReadingKind, values: np.typing.NDArray[np.float64], step: float
+) -> TypedReading:
+    taken = instrument.measured(asked.id, values.tolist(), step)
+    rows, mean = taken.budget, taken.measured.value
+    if instrument.study is None and asked.relative:
+        # A study has seen how the reading is taken; what its maker states has not.
+        rows = (*rows, Contribution(asked.id, "the way it is taken", "B", asked.relative * abs(mean)))
+    tries = tuple(values.tolist())
+    return TypedReading(asked.id, tries, budget.measured(mean, asked.dimension, rows), rows)
 
 
 def _parts(text: str, asked: ReadingKind) -> list[str]:

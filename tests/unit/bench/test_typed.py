@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 
 from spoolwright.bench import typed
+from spoolwright.bench.instrument import ByStudy, Instrument
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.quantities import NotAQuantity, read
 from spoolwright.sheets import reading_kinds
@@ -85,3 +86,24 @@ def test_every_typed_kind_can_be_typed(kind: str) -> None:
     example = {"length": "1.5 mm", "mass": "338 g", "force": "210 g", "torque": "12 mN m", "angle": "8 deg"}
     others = {"count": "2", "score": "2", "ratio": "0.3", "temperature": "20 °C", "time": "31 s"}
     assert typed.read(kind, {**example, **others}[dimension]).measured.dimension == dimension
+
+
+def test_an_instrument_of_the_shops_own_takes_the_place_of_the_usual_tool() -> None:
+    fine = Instrument("caliper C1", "length", resolution=1e-5, limit=3e-5)
+    usual, own = typed.read("caliper", "4.01 mm"), typed.read("caliper", "4.01 mm", instrument=fine)
+    assert own.measured.value == usual.measured.value
+    assert own.measured.uncertainty == pytest.approx(fine.measured("caliper", [4.01e-3]).measured.uncertainty)
+    assert own.budget != usual.budget
+
+
+def test_an_instrument_for_something_else_changes_nothing() -> None:
+    scale = Instrument("scale", "mass", resolution=1e-3)
+    assert typed.read("caliper", "4.01 mm", instrument=scale) == typed.read("caliper", "4.01 mm")
+
+
+def test_the_way_it_is_taken_stays_until_a_study_has_seen_it() -> None:
+    watch = Instrument("stopwatch W1", "time", resolution=0.01, limit=0.2)
+    stated = typed.read("spin_time", "20 s", instrument=watch)
+    assert stated.measured.uncertainty > 0.05 * 20
+    studied = Instrument("stopwatch W1", "time", 0.01, 0.2, study=ByStudy(0.15, 0.1, 40))
+    assert typed.read("spin_time", "20.00 s", instrument=studied).measured.uncertainty < 0.3

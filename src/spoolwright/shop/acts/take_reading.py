@@ -15,6 +15,7 @@ from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written, op
 from spoolwright.shop.acts.put import put, put_all
 from spoolwright.shop.acts.refused import Refused
 from spoolwright.shop.records.attachment import Attachment
+from spoolwright.shop.records.instrument import Instrument
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.reading import CONDITION_COLUMNS, Reading, ReadingValue
 from spoolwright.shop.records.visit import Visit
@@ -72,10 +73,11 @@ class Value:
 
 @dataclass(frozen=True)
 class Signal:
-    """The trace or the recording that values were read from; `analysis` is plain data about the reading."""
+    """What values were read from: a trace or a recording, plain data about the reading, the instrument."""
 
     attachment: Attachment | None = None
     analysis: Mapping[str, Any] = field(default_factory=dict)
+    instrument: Instrument | None = None
 
 
 @transaction.atomic
@@ -101,6 +103,7 @@ def take_reading(
             way=way,
             analysis=_plain(signal.analysis if signal else {}),
             attachment=signal.attachment if signal else None,
+            instrument=signal.instrument if signal else None,
             **{CONDITION_COLUMNS[key]: value for key, value in conditions.items() if value not in (None, "")},
         )
     )
