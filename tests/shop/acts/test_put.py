@@ -13,8 +13,10 @@ import pytest
 from django.db import connection
 
 from spoolwright.bench import pull_trace, spin_down, ticks
+from spoolwright.bench.budget import Contribution
 from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.spin_down import SpinDown
+from spoolwright.bench.uncertainty import Measured
 from spoolwright.demo import signals
 from spoolwright.judgement.price import Charge
 from spoolwright.sheets import reel_sheet
@@ -31,6 +33,7 @@ from spoolwright.shop.acts.send_home import WayHome
 from spoolwright.shop.acts.take_pull import Pulled
 from spoolwright.shop.acts.take_reading import Value
 from spoolwright.shop.acts.write_work import Done, Labour
+from spoolwright.shop.questions.kept_inertia import KeptInertia
 from spoolwright.shop.records.ink import inked_tables
 from tests import people
 from tests.shop import walk
@@ -103,6 +106,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
             "values": [Value("pull_full", 68.0, "force", 0.5)],
             "conditions": walk.PULLS,
         },
+        "take_inertia": {"visit": visit, "kept": an_inertia(), "conditions": {"line": "off"}},
         "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
         "take_spin": {"visit": visit, "spin": a_spin(), "conditions": walk.PULLS},
         "write_again": {
@@ -119,6 +123,11 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
 def a_pull() -> Pulled:
     trace = pull_trace.read(signals.pull_trace(signals.PullShape()).to_csv(), name="pull.csv")
     return Pulled(trace, pull_trace.analyse(trace, Gauge(accuracy_of_reading=0.005)))
+
+
+def an_inertia() -> KeptInertia:
+    stated = Measured(9e-6, 2e-7, "inertia")
+    return KeptInertia("sizes", stated, (), (Contribution("spool_inertia", "drawing", "B", 2e-7),))
 
 
 def a_spin() -> SpinDown:

@@ -11,9 +11,11 @@ from spoolwright.papers.charts.flight_chart import Flight, flights
 from spoolwright.papers.charts.history_chart import Manner, Then, reading_history
 from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, picture, to_svg
 from spoolwright.papers.charts.pull_chart import Pull, pull_trace
+from spoolwright.papers.charts.side_by_side_chart import side_by_side
 from spoolwright.papers.charts.sparkline import trace_mark
 from spoolwright.papers.charts.spin_chart import Spin, spin_down
 from spoolwright.papers.charts.states_chart import Along, Curve, Rule, Story, Zone, states
+from spoolwright.papers.charts.swing_chart import Swung, swing
 
 __all__ = [
     "ACCENT",
@@ -27,6 +29,7 @@ __all__ = [
     "Rule",
     "Spin",
     "Story",
+    "Swung",
     "Then",
     "Zone",
     "before_after",
@@ -36,8 +39,10 @@ __all__ = [
     "pull_by_fill",
     "pull_trace",
     "reading_history",
+    "side_by_side",
     "spin_down",
     "states",
+    "swing",
     "to_svg",
     "trace_mark",
 ]
