@@ -61,7 +61,8 @@ def _description(swung: Swung, system: str) -> str:
 def says(swung: Swung, system: str = "metric") -> str:
     """How long one swing takes, and what is left of it after ten."""
     left = exp(-swung.decay.value * 10 * swung.period.value)
-    return f"One swing there and back takes {shown(swung.period, system)}; after ten {100 * left:.0f} % of it is left."
+    takes = shown(swung.period, system)
+    return f"One swing there and back takes {takes}; after ten {100 * left:.0f} % of it is left."
 
 
 def _rows(swung: Swung, top: float) -> tuple[tuple[str, ...], ...]:

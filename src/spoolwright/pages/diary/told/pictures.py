@@ -7,27 +7,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from spoolwright import quantities
-from spoolwright.bench.budget import Contribution
-from spoolwright.pages.words import shown
-from spoolwright.pages.words.promised import IN_PERCENT
+from spoolwright.pages.words.budget import RESULTS as RESULTS
+from spoolwright.pages.words.budget import BudgetRow as BudgetRow
+from spoolwright.pages.words.budget import budget_rows as budget_rows
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import Span
 from spoolwright.shop.questions.signals import KeptPull, KeptSpin
-
-RESULTS = {
-    "start_up": ("start-up pull", "force"),
-    "running": ("running pull", "force"),
-    "start_up_ratio": ("start-up ratio", "ratio"),
-    "judder": ("judder", "ratio"),
-    "drift": ("drift", "ratio"),
-    "initial_speed": ("speed at the first tick", "rotation"),
-    "constant": ("constant drag", "torque"),
-    "viscous": ("drag that grows with speed", "viscous_drag"),
-    "quadratic": ("drag that grows with the square of speed", "quadratic_drag"),
-    "stop_time": ("time to rest", "time"),
-}
-PER_INERTIA = {"constant": "deceleration", "viscous": "frequency", "quadratic": "ratio"}
 
 
 @dataclass(frozen=True)
@@ -38,16 +24,6 @@ class SmallLine:
     heights: Sequence[float]
     words: str
     level: float | None
-
-
-@dataclass(frozen=True)
-class BudgetRow:
-    """One row behind a stated uncertainty, in the reader's units."""
-
-    result: str
-    source: str
-    way: str
-    amount: str
 
 
 def small_pull(pull: KeptPull) -> SmallLine:
@@ -86,21 +62,6 @@ def spin_chart(spin: KeptSpin, system: str) -> Chart:
         stop_time=spin.stop_time,
     )
     return charts.spin_down(drawn, system=system)
-
-
-def budget_rows(rows: Sequence[Contribution], system: str, *, per_inertia: bool = False) -> list[BudgetRow]:
-    """What each stated uncertainty is made of; standard uncertainties, nothing that weighs nothing."""
-    return [_budget_row(row, system, per_inertia) for row in rows if row.uncertainty > 0]
-
-
-def _budget_row(row: Contribution, system: str, per_inertia: bool) -> BudgetRow:
-    title, dimension = RESULTS[row.result]
-    if per_inertia:
-        dimension = PER_INERTIA.get(row.result, dimension)
-    unit = "%" if row.result in IN_PERCENT else None
-    amount = shown.unbroken(quantities.show(row.uncertainty, dimension, system, unit=unit))
-    way = "from scatter" if row.way == "A" else "from what is known"
-    return BudgetRow(title, row.source, way, amount)
 
 
 def chart_of(kept: KeptPull | KeptSpin, system: str, promised: Span | None = None) -> Chart:
