@@ -1,4 +1,4 @@
-"""What one of the shop's own instruments leaves open: by its study if there is one, else by what is stated."""
+"""What one of our own instruments leaves open: by its study if there is one, else by what is stated."""
 
 from __future__ import annotations
 

@@ -43,6 +43,10 @@ IDS = {
     "corrosion",
     "lubricant_colour",
     "caliper",
+    "disc_thickness",
+    "disc_cup",
+    "tooth_tip",
+    "worn_depth",
     "stop_time",
     "temperature",
 }
