@@ -6,7 +6,7 @@
    would take away the very ticks. Where the browser lets no page listen, a sentence says so and the field stays. */
 "use strict";
 (() => {
-  const LEAST_DB = -60, CLIPPED = 0.985, QUIET_DB = -40, STROKES = 600;
+  const LEAST_DB = -60, CLIPPED = 0.985, QUIET_DB = -40, STROKES = 40 /* a second */, FIRST_SPAN = 8 /* s */;
   const WAYS = ["audio/webm;codecs=opus", "audio/mp4", "audio/ogg;codecs=opus", "audio/webm"];
   const BY_FILE = "Or record with the phone’s own recorder and choose the file above.";
   const REFUSED = {
@@ -42,16 +42,26 @@
     } };
   }
 
-  /* The strip: the recording so far across the column, each tick a stroke. */
+  /* The strip: the recording so far across the column, each tick a stroke; it draws closer together as it fills. */
   function strip(most) {
-    const box = drawn("svg", { viewBox: `0 0 ${STROKES} 40`, preserveAspectRatio: "none", class: "heard", "aria-hidden": "true" }), line = drawn("path", { class: "strokes" });
-    box.append(drawn("path", { d: `M0 39.5H${STROKES}`, class: "rule" }), line);
-    const highs = new Float32Array(STROKES);
+    const box = drawn("svg", { preserveAspectRatio: "none", class: "heard", "aria-hidden": "true" }), line = drawn("path", { class: "strokes" }), ground = drawn("path", { class: "rule" });
+    box.append(ground, line);
+    const highs = [];
+    let span = 0;
+    const reach = (seconds) => {
+      while (span < Math.min(seconds, most)) span = span ? Math.min(2 * span, most) : Math.min(FIRST_SPAN, most);
+      box.setAttribute("viewBox", `0 0 ${Math.ceil(span * STROKES)} 40`);
+      ground.setAttribute("d", `M0 39.5H${Math.ceil(span * STROKES)}`);
+    };
+    reach(1);
     return { box, add(seconds, peak) {
-      const place = Math.min(STROKES - 1, Math.floor(STROKES * seconds / most));
-      if (peak <= highs[place]) return;
+      const place = Math.floor(seconds * STROKES);
+      if (peak <= (highs[place] || 0)) return;
       highs[place] = peak;
-      line.setAttribute("d", [...highs].map((high, k) => high ? `M${k + 0.5} 39.5V${(39.5 - 39 * Math.min(1, high)).toFixed(1)}` : "").join(""));
+      if (seconds > span) reach(seconds);
+      let strokes = "";
+      highs.forEach((high, k) => { strokes += `M${k + 0.5} 39.5V${(39.5 - 39 * Math.min(1, high)).toFixed(1)}`; });
+      line.setAttribute("d", strokes);
     } };
   }
 
@@ -59,12 +69,12 @@
     constructor(field) {
       this.field = field;
       this.most = Number(field.dataset.records) || 60;
-      this.counts = Number(field.dataset.countsDown ?? 3);
       this.room = make("div", { className: "recorder", role: "group", ariaLabel: "Record it here" });
       (field.closest(".field") || field).after(this.room);
       if (!window.isSecureContext || !navigator.mediaDevices?.getUserMedia || !window.MediaRecorder) this.show(this.words(SHUT));
       else this.rest();
     }
+    get counts() { return Number(this.field.dataset.countsDown ?? 3); }
     show(...parts) { this.room.replaceChildren(...parts); }
     words(text, more = "hint") { return make("p", { className: more, textContent: text }); }
     rest(...above) {
@@ -80,7 +90,7 @@
         this.context = new AudioContext();
         await this.context.resume();
         this.listener = this.context.createAnalyser();
-        this.listener.fftSize = 4096;
+        this.listener.fftSize = 2048;
         this.context.createMediaStreamSource(this.stream).connect(this.listener);
       } catch (fault) { this.refused(fault); return; }
       this.countDown();
