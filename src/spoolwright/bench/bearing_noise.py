@@ -2,22 +2,44 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass, field
-from math import exp, log, pi
+from math import log, pi
 
 import numpy as np
-from numpy.typing import NDArray
 
-from spoolwright.bench import comb, envelope
+from spoolwright.bench import bangs, bearing_verdict, comb, envelope, loudness
+from spoolwright.bench.bearing_combs import FALSE_ALARM, combs
+from spoolwright.bench.bearing_rates import (
+    BALL,
+    CAGE,
+    CANNOT_TELL,
+    INNER,
+    OUTER,
+    SOUND,
+    VERDICTS,
+    Bearing,
+    highest,
+    rates,
+)
+from spoolwright.bench.bearing_verdict import Heard
 from spoolwright.bench.comb import Comb
 from spoolwright.bench.envelope import LineSpectrum
+from spoolwright.bench.faintest import faintest
 from spoolwright.bench.recording import Recording
 from spoolwright.bench.unreadable import Unreadable
-from spoolwright.mechanics.rolling import defect_frequencies
 
-OUTER, INNER, BALL, CAGE, SOUND, CANNOT_TELL = "outer", "inner", "ball", "cage", "sound", "cannot tell"
-VERDICTS = (OUTER, INNER, BALL, CAGE, SOUND, CANNOT_TELL)
+__all__ = [
+    "BALL",
+    "CAGE",
+    "CANNOT_TELL",
+    "INNER",
+    "OUTER",
+    "SOUND",
+    "VERDICTS",
+    "Bearing",
+    "BearingNoise",
+    "listen",
+]
 
 LONGEST = 120.0
 """Seconds that are listened to; what a longer recording holds beyond them is not needed."""
@@ -28,33 +50,15 @@ FEWEST_TURNS = 25
 SPEED_TOLERANCE, SLIP, SLIP_UNKNOWN_SPEED = 0.03, 0.015, 0.03
 """How far the typed speed may be off; how far balls slip off their rates; both, if no line says the speed."""
 
-FALSE_ALARM = log(1e-4)
-"""Natural logarithm of the chance that noise alone is called a damage, over all that is searched."""
-
-_MULTIPLES = {OUTER: 5, INNER: 5, BALL: 5, CAGE: 6}
-_DEEP = {OUTER: 0.25, INNER: 0.25, BALL: 0.25, CAGE: 0.4}
-_FIRST_DEEP = 0.1
-_RIVAL = 0.5
 _SHAFT_MULTIPLES = 12
-_LOUD_ABOVE, _LOUD_SHARE = 1500.0, 0.25
-_SPIKY = 0.75
-_UNKNOWN_DEEP = 0.35
-_HALVES_AND_QUARTERS, _AUDIBLE = 7, 0.01
-
-
-@dataclass(frozen=True)
-class Bearing:
-    """What the rates need: count of balls, their diameter and their circle's [m], contact angle [rad]."""
-
-    balls: int
-    ball_diameter: float
-    pitch_diameter: float
-    contact_angle: float = 0.0
 
 
 @dataclass(frozen=True, eq=False)
 class BearingNoise:
-    """One verdict with what it rests on. `spectrum` is the envelope spectrum to draw beside it."""
+    """One verdict with what it rests on. `spectrum` is the envelope spectrum to draw beside it.
+
+    `turns` and `rates` are in Hz; of a coast they are in times a turn, and `unit` says so.
+    """
 
     verdict: str
     confidence: float
@@ -65,19 +69,7 @@ class BearingNoise:
     combs: dict[str, Comb]
     spectrum: LineSpectrum | None = None
     notes: tuple[str, ...] = field(default=())
-
-
-@dataclass(frozen=True, eq=False)
-class _Heard:
-    """All that is known of a recording before it is judged."""
-
-    turns: float
-    turns_heard: bool
-    rates: dict[str, float]
-    spectra: tuple[LineSpectrum, ...]
-    combs: dict[str, Comb]
-    loud_share: float
-    spikiness: float
+    unit: str = "Hz"
 
 
 def listen(recording: Recording, bearing: Bearing, speed: float) -> BearingNoise:
@@ -128,30 +120,55 @@ def listen(recording: Recording, bearing: Bearing, speed: float) -> BearingNoise
         raise Unreadable("the speed is not above zero", "speed", 'the speed of the shaft, such as "1750 rpm"')
     typed = speed / (2 * pi)
     samples = recording.samples[: int(LONGEST * recording.rate)]
-    rates = _rates(bearing, typed)
-    wanted = envelope.bands(recording.rate, rates[INNER])
+    expected = rates(bearing, typed)
+    wanted = envelope.bands(recording.rate, expected[INNER])
     reason = _too_little(len(samples) / recording.rate * typed, bool(wanted))
     if reason:
-        return BearingNoise(CANNOT_TELL, 0.0, (reason,), typed, False, rates, {})
-    heard = _hear(Recording(samples, recording.rate), bearing, typed, wanted)
-    verdict, confidence, evidence = _judge(heard)
-    shown = _shown(heard, verdict)
-    notes = tuple(recording.notes) + _about_clipping(samples)
+        return BearingNoise(CANNOT_TELL, 0.0, (reason,), typed, False, expected, {})
+    even, banged = bangs.turned_down(samples, recording.rate, typed)
+    heard = _hear(even, recording.rate, bearing, typed, wanted)
+    notes = (*recording.notes, *about_clipping(samples), *about_bangs(banged))
+    return concluded(heard, notes)
+
+
+def concluded(heard: Heard, notes: tuple[str, ...]) -> BearingNoise:
+    """What was heard with its verdict.
+
+    Parameters
+    ----------
+    heard : Heard
+        Spectra, combs and loudness; rates in [Hz] or in times a turn [1].
+    notes : tuple of str
+        What else is to be said of the recording [-].
+
+    Returns
+    -------
+    BearingNoise
+        Verdict, grade [1], evidence, and the spectrum to draw.
+
+    Source
+    ------
+    `bearing_verdict.judge`.
+
+    Examples
+    --------
+    >>> one = LineSpectrum.of((0.0, 9.0), 1.0, np.ones(9), np.ones(9), 1)
+    >>> concluded(Heard(30.0, False, {}, (one,), {}, 0.9, 0.0), ()).verdict
+    'cannot tell'
+    """
+    verdict, confidence, evidence = bearing_verdict.judge(heard)
     return BearingNoise(
-        verdict, confidence, evidence, heard.turns, heard.turns_heard, heard.rates, heard.combs, shown, notes
+        verdict,
+        confidence,
+        evidence,
+        heard.turns,
+        heard.turns_heard,
+        heard.rates,
+        heard.combs,
+        bearing_verdict.shown(heard, verdict),
+        notes,
+        heard.unit,
     )
-
-
-def _rates(bearing: Bearing, turns: float) -> dict[str, float]:
-    found = defect_frequencies(
-        60 * turns, bearing.balls, bearing.ball_diameter, bearing.pitch_diameter, bearing.contact_angle
-    )
-    return {
-        OUTER: float(found["outer"]),
-        INNER: float(found["inner"]),
-        BALL: float(found["ball"]),
-        CAGE: float(found["cage"]),
-    }
 
 
 def _too_little(turns: float, has_bands: bool) -> str:
@@ -162,17 +179,31 @@ def _too_little(turns: float, has_bands: bool) -> str:
     return ""
 
 
-def _hear(recording: Recording, bearing: Bearing, typed: float, wanted: list[tuple[float, float]]) -> _Heard:
-    cut = envelope.pieces(recording.samples, recording.rate, typed)
-    rates = _rates(bearing, typed)
-    highest = (max(_MULTIPLES.values()) + 0.5) * max(rates[INNER], rates[BALL])
-    spectra = tuple(envelope.spectra(cut, recording.rate, wanted, highest, typed))
-    sound = envelope.sound_lines(cut, recording.rate, (_SHAFT_MULTIPLES + 1) * typed, typed)
+def _hear(
+    samples: envelope.Samples,
+    rate: float,
+    bearing: Bearing,
+    typed: float,
+    wanted: list[tuple[float, float]],
+) -> Heard:
+    cut = envelope.pieces(samples, rate, typed)
+    expected = rates(bearing, typed)
+    spectra = tuple(envelope.spectra(cut, rate, wanted, highest(expected), typed))
+    sound = envelope.sound_lines(cut, rate, (_SHAFT_MULTIPLES + 1) * typed, typed)
     turns, turns_heard = _turns(sound, spectra[:3], typed)
-    rates = _rates(bearing, turns)
-    combs = _combs(spectra, rates, turns, SLIP if turns_heard else SLIP_UNKNOWN_SPEED)
-    loud, spiky = _loudness(recording, wanted)
-    return _Heard(turns, turns_heard, rates, spectra, combs, loud, spiky)
+    expected = rates(bearing, turns)
+    found = combs(spectra, expected, turns, SLIP if turns_heard else SLIP_UNKNOWN_SPEED)
+    loud = loudness.of(samples, rate, wanted)
+    return Heard(
+        turns,
+        turns_heard,
+        expected,
+        spectra,
+        found,
+        loud.high,
+        loud.spikiness,
+        faintest(spectra, loud.shares, expected[OUTER]),
+    )
 
 
 def _turns(sound: LineSpectrum, spectra: tuple[LineSpectrum, ...], typed: float) -> tuple[float, bool]:
@@ -185,181 +216,28 @@ def _turns(sound: LineSpectrum, spectra: tuple[LineSpectrum, ...], typed: float)
     return typed, False
 
 
-def _combs(
-    spectra: tuple[LineSpectrum, ...], rates: dict[str, float], turns: float, slip: float
-) -> dict[str, Comb]:
-    """The best comb of each kind; those of weaker kinds without the lines that a stronger one explains."""
-    found: dict[str, Comb] = {}
-    taken: tuple[float, ...] = ()
-    left = list(rates)
-    while left:
-        hidden = comb.foreign(spectra[0], turns, taken)
-        combs = {kind: _best(kind, spectra, rates, (turns, slip), hidden) for kind in left}
-        strongest = max(left, key=lambda kind: (combs[kind].depth, -combs[kind].log_chance))
-        found[strongest] = combs[strongest]
-        left.remove(strongest)
-        if combs[strongest].log_chance >= FALSE_ALARM or combs[strongest].depth <= 0:
-            return combs | found
-        top = len(spectra[0].above) * spectra[0].step
-        taken += comb.explained(combs[strongest], turns, rates[CAGE], top)
-    return found
+def about_clipping(samples: np.ndarray) -> tuple[str, ...]:
+    """A sentence where the recording is clipped, else none.
 
+    Parameters
+    ----------
+    samples : array
+        Sound, full scale 1 [1], shape (n,).
 
-def _best(
-    kind: str,
-    spectra: tuple[LineSpectrum, ...],
-    rates: dict[str, float],
-    shaft: tuple[float, float],
-    hidden: NDArray[np.bool_],
-) -> Comb:
-    turns, slip = shaft
-    beside = {INNER: turns, BALL: rates[CAGE]}.get(kind, 0.0)
-    found = [comb.comb(s, rates[kind], slip, _MULTIPLES[kind], beside, hidden) for s in spectra]
-    searched = log(len(found) * len(rates))
-    sure = [one for one in found if one.log_chance + searched < FALSE_ALARM and _is_a_family(kind, one)]
-    if sure:
-        return max(sure, key=lambda one: one.depth)
-    return min(found, key=lambda one: one.log_chance)
+    Returns
+    -------
+    tuple of str
+        One sentence or none.
 
+    Source
+    ------
+    Common practice.
 
-def _is_a_family(kind: str, found: Comb) -> bool:
-    """The first line and two more at least: one line alone is a tone, a beat, a neighbour's harmonic."""
-    if 1 not in found.multiples:
-        return False
-    count = len(found.multiples)
-    if kind == CAGE:
-        return count >= 4
-    if kind == OUTER:
-        return count >= 3
-    return count + found.sidebands >= 3
-
-
-def _loudness(recording: Recording, wanted: list[tuple[float, float]]) -> tuple[float, float]:
-    """Share of the noise that lies above 1.5 kHz, and how spiky the spikiest band is (0 for plain noise)."""
-    whole = np.fft.rfft(recording.samples.astype(np.float64))
-    step = recording.rate / len(recording.samples)
-    power = np.abs(whole) ** 2
-    low = wanted[0][0]
-    split = max(_LOUD_ABOVE, 2 * low)
-    all_of_it = power[int(low / step) :].sum()
-    share = float(power[int(split / step) :].sum() / all_of_it) if all_of_it > 0 else 1.0
-    parts = [whole[int(a / step) : int(b / step)] for a, b in wanted[:_HALVES_AND_QUARTERS]]
-    heard = [part for part in parts if (np.abs(part) ** 2).sum() > _AUDIBLE * all_of_it]
-    return share, max((_kurtosis(part) for part in heard), default=0.0)
-
-
-def _kurtosis(part: NDArray[np.complex128]) -> float:
-    """Of a band's own sound, 0 for plain noise; without the ends, where the recording breaks off."""
-    swelling = np.abs(np.fft.ifft(part)) ** 2
-    ends = len(swelling) // 50
-    swelling = swelling[ends : len(swelling) - ends]
-    mean = float(swelling.mean())
-    return float((swelling**2).mean()) / mean**2 - 2.0 if mean > 0 else 0.0
-
-
-def _judge(heard: _Heard) -> tuple[str, float, tuple[str, ...]]:
-    searched = log(len(heard.spectra) * len(heard.combs))
-    seen = {
-        kind: one
-        for kind, one in heard.combs.items()
-        if one.log_chance + searched < FALSE_ALARM and _is_a_family(kind, one)
-    }
-    if not seen:
-        return _without_damage(heard)
-    kind, *others = sorted(seen, key=lambda name: -seen[name].depth)
-    best = seen[kind]
-    told = tuple(_in_words(name, seen[name]) for name in (kind, *others))
-    if best.depth < _DEEP[kind] or best.lines[0].size < _FIRST_DEEP:
-        return (
-            CANNOT_TELL,
-            0.0,
-            (*told, "Too faint to be called damage: a sound bearing can do as much."),
-        )
-    size, rate = _stranger(best, heard)
-    if size > best.depth:
-        louder = f"Loudness swells more, by {size:.0%}, at {rate:.1f} Hz, which none of the rates explains."
-        return CANNOT_TELL, 0.0, (*told, louder)
-    rivals = [name for name in others if seen[name].depth > _RIVAL * best.depth]
-    if rivals:
-        return CANNOT_TELL, 0.0, (*told, "Two at once, neither clearly stronger: no ring can be named.")
-    if kind == CAGE and others:
-        return (
-            CANNOT_TELL,
-            0.0,
-            (*told, "A damaged ball swells at the cage's rate too."),
-        )
-    return kind, _confidence(best, heard), told + _about_speed(heard)
-
-
-def _without_damage(heard: _Heard) -> tuple[str, float, tuple[str, ...]]:
-    nothing = "No family of lines stands at the rate of either ring, the balls or the cage."
-    doubts = tuple(_doubts(heard))
-    if doubts:
-        return CANNOT_TELL, 0.0, (nothing, *doubts)
-    confidence = 0.5 + 0.25 * (1 - heard.loud_share / _LOUD_SHARE)  # silence never proves as much as a knock
-    quiet = f"{heard.loud_share:.0%} of the noise lies high, where knocks ring, and none of it is spiky."
-    limit = "Knocks that the machine's own noise and the recording's hiss drown would not be found."
-    return SOUND, round(confidence, 2), (nothing, *_about_speed(heard), quiet, limit)
-
-
-def _doubts(heard: _Heard) -> Iterator[str]:
-    if not heard.turns_heard:
-        yield "The machine is not heard to turn at the speed given, so silence proves nothing."
-    if heard.loud_share > _LOUD_SHARE:
-        yield (
-            f"{heard.loud_share:.0%} of the noise lies high, where knocks ring: hiss of the recording or a "
-            "rough bearing, which cannot be told apart."
-        )
-    if heard.spikiness > _SPIKY:
-        yield "The noise is spiky, as of knocks, but the knocks keep to none of the rates."
-    size, rate = max(_unknown(one, heard.turns) for one in heard.spectra[:_HALVES_AND_QUARTERS])
-    if size > _UNKNOWN_DEEP:
-        yield f"Loudness swells by {size:.0%} at {rate:.1f} Hz, which is none of the rates."
-
-
-def _stranger(best: Comb, heard: _Heard) -> tuple[float, float]:
-    """Size and rate of the strongest swelling in a comb's own band that it does not explain."""
-    spectrum = next(s for s in heard.spectra if (s.low, s.high) == (best.low, best.high))
-    top = len(spectrum.above) * spectrum.step
-    return _unknown(spectrum, heard.turns, comb.explained(best, heard.turns, heard.rates[CAGE], top))
-
-
-def _unknown(spectrum: LineSpectrum, turns: float, known: tuple[float, ...] = ()) -> tuple[float, float]:
-    """Size and rate of the strongest swelling that is neither the shaft's nor hum."""
-    places = np.arange(len(spectrum.above)) * spectrum.step
-    stands = (spectrum.log_chance + log(len(places)) < comb.SURE) & ~comb.foreign(spectrum, turns, known)
-    size = np.where(stands, spectrum.size, 0.0)
-    at = int(np.argmax(size))
-    return float(size[at]), float(places[at])
-
-
-def _confidence(best: Comb, heard: _Heard) -> float:
-    """Between 0.5 and 0.98: more lines, deeper swelling, a shaft that is heard."""
-    lines = min(1.0, (len(best.multiples) + best.sidebands) / 5)
-    deep = 1 - exp(-best.depth / 0.5)
-    return round(0.5 + 0.48 * lines * deep * (1.0 if heard.turns_heard else 0.7), 2)
-
-
-_NAMES = {OUTER: "outer ring", INNER: "inner ring", BALL: "balls", CAGE: "cage"}
-
-
-def _in_words(kind: str, found: Comb) -> str:
-    beside = {INNER: "the shaft's", BALL: "the cage's"}.get(kind, "")
-    sides = f", {found.sidebands} lines beside them at {beside} rate" if beside and found.sidebands else ""
-    multiples = ", ".join(str(m) for m in found.multiples)
-    return (
-        f"From {found.low:.0f} to {found.high:.0f} Hz loudness swells by {found.depth:.0%} at "
-        f"{found.rate:.2f} Hz, times {multiples}{sides}; {_NAMES[kind]}: {found.expected:.2f} Hz."
-    )
-
-
-def _about_speed(heard: _Heard) -> tuple[str, ...]:
-    if heard.turns_heard:
-        return (f"The shaft is heard to turn at {60 * heard.turns:.0f} rpm.",)
-    return (f"The shaft's own turning is not heard; {60 * heard.turns:.0f} rpm is believed as given.",)
-
-
-def _about_clipping(samples: np.ndarray) -> tuple[str, ...]:
+    Examples
+    --------
+    >>> len(about_clipping(np.ones(100)))
+    1
+    """
     peak = float(np.abs(samples).max())
     share = float(np.mean(np.abs(samples) > 0.995 * peak))
     if peak > 0.98 and share > 1e-4:
@@ -367,8 +245,30 @@ def _about_clipping(samples: np.ndarray) -> tuple[str, ...]:
     return ()
 
 
-def _shown(heard: _Heard, verdict: str) -> LineSpectrum:
-    found = heard.combs.get(verdict)
-    if found is None:
-        return heard.spectra[0]
-    return next(s for s in heard.spectra if (s.low, s.high) == (found.low, found.high))
+def about_bangs(share: float) -> tuple[str, ...]:
+    """A sentence where part of the recording was far louder than the rest, else none.
+
+    Parameters
+    ----------
+    share : float
+        Share of the time that was turned down [1], 0 to 1.
+
+    Returns
+    -------
+    tuple of str
+        One sentence or none.
+
+    Source
+    ------
+    Common practice.
+
+    Examples
+    --------
+    >>> about_bangs(0.0), len(about_bangs(0.03))
+    ((), 1)
+    """
+    if share <= 0:
+        return ()
+    return (
+        f"{share:.1%} of the recording is far louder than the rest, a word or a bang, and was turned down.",
+    )

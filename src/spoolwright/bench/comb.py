@@ -72,7 +72,9 @@ class Comb:
         return exp(max(self.log_chance, -700.0))
 
 
-def foreign(spectrum: LineSpectrum, turns: float, lines: Sequence[float] = ()) -> NDArray[np.bool_]:
+def foreign(
+    spectrum: LineSpectrum, turns: float, lines: Sequence[float] = (), width: float = 2 * _SMEAR
+) -> NDArray[np.bool_]:
     """Places of a spectrum that something else explains: quarters of the shaft's rate, hum, another comb.
 
     Parameters
@@ -83,6 +85,8 @@ def foreign(spectrum: LineSpectrum, turns: float, lines: Sequence[float] = ()) -
         Rate of the shaft [Hz].
     lines : sequence of float
         Frequencies that another comb explains [Hz].
+    width : float
+        How far from such a frequency its line may reach, as a share of it [-].
 
     Returns
     -------
@@ -112,7 +116,7 @@ def foreign(spectrum: LineSpectrum, turns: float, lines: Sequence[float] = ()) -
     for hum in _HUMS:
         covered |= _off(places, hum) < near
     for line in lines:
-        wide = max(near, 2 * _SMEAR * line) / spectrum.step
+        wide = max(near, width * line) / spectrum.step
         middle = line / spectrum.step
         covered[max(0, ceil(middle - wide)) : max(0, floor(middle + wide) + 1)] = True
     return np.asarray(covered, dtype=np.bool_)

@@ -38,12 +38,13 @@ class LineSpectrum:
     above: Samples
     size: Samples
     log_chance: Samples
+    looks: int = 1
 
     @classmethod
     def of(
         cls, band: tuple[float, float], step: float, above: Samples, size: Samples, looks: int
     ) -> LineSpectrum:
-        return cls(band[0], band[1], step, above, size, _log_chance(above, looks))
+        return cls(band[0], band[1], step, above, size, _log_chance(above, looks), looks)
 
 
 def bands(rate: float, fastest: float) -> list[tuple[float, float]]:
