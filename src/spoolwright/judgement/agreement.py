@@ -111,6 +111,6 @@ def together(results: Sequence[Named], system: str = "metric") -> tuple[Measured
     name, by = results[found.apart][0], found.apart_by
     return found.mean, (
         f"The {len(results)} ways do not agree: {scatter}. Farthest out is {name}, {by:.1f} times what its "
-        f"uncertainty and that of the others explain. Until that is cleared up, their weighted mean, {mean}, is "
-        "widened by as much as they scatter."
+        f"uncertainty and that of the others explain. Until that is cleared up, their weighted mean, {mean}, "
+        "is widened by as much as they scatter."
     )

@@ -137,6 +137,7 @@ def _others(desk: Desk) -> Iterable[Way]:
         yield Way(desk.way("reading", all=1), "a reading")
         yield Way(desk.way("pull"), "a pull trace")
         yield Way(desk.way("spin"), "a spin-down")
+        yield Way(desk.way("inertia"), "a moment of inertia")
         yield Way(desk.way("finding"), "a finding")
         yield Way(ways.to_quote(tag), "a question to the customer", inside=False)
         if desk.diary.of_kind("quote"):

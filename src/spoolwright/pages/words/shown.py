@@ -55,7 +55,10 @@ def together(sentence: str) -> str:
 
 def unbroken(text: str) -> str:
     """A number and its unit never part at the end of a line; a power stands where a reader looks for it."""
-    raised = text.replace("^2", "\u00b2").replace("^3", "\u00b3")
-    return (
-        raised.replace(" ", "\u00a0").replace("\u00a0±\u00a0", " ±\u00a0").replace("\u00a0to\u00a0", " to ")
-    )
+    whole = raised(text).replace(" ", "\u00a0")
+    return whole.replace("\u00a0±\u00a0", " ±\u00a0").replace("\u00a0to\u00a0", " to ")
+
+
+def raised(text: str) -> str:
+    """A power where a reader looks for it: "g cm²"."""
+    return text.replace("^2", "\u00b2").replace("^3", "\u00b3")

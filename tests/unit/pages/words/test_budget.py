@@ -1,4 +1,4 @@
-"""The rows of a budget in words: each result known, per inertia where none was, nothing that weighs nothing."""
+"""The rows of a budget in words: each result known, per inertia where none was known."""
 
 import pytest
 

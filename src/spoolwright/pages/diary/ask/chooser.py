@@ -43,3 +43,7 @@ class KindChooser(InkForm):
     @property
     def spin_way(self) -> str:
         return self.desk.way("spin")
+
+    @property
+    def inertia_way(self) -> str:
+        return self.desk.way("inertia")

@@ -11,10 +11,12 @@ from django.urls import reverse
 
 from spoolwright.pages.diary.desk import Desk
 from spoolwright.pages.diary.told import offers, pictures, proofs, readings
+from spoolwright.pages.gathered import inertia as told_inertia
 from spoolwright.pages.words import when
 from spoolwright.sheets import faults
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions.blocks import Block
+from spoolwright.shop.questions.kept_inertia import inertia_of
 from spoolwright.shop.questions.signals import pull_of, spin_of
 
 WRITTEN_AGAIN = ("finding", "work", "answer", "invoice", "dispatch")
@@ -108,6 +110,8 @@ def _again(desk: Desk, block: Block) -> str:
 
 
 def _reading_again(desk: Desk, block: Block, pk: int) -> str:
+    if block.part.way == "inertia":
+        return desk.way("inertia", again=pk)
     by_way = {"pull trace": "pull", "spin-down": "spin"}
     if block.part.way in by_way and block.part.attachment_id:
         return desk.way(by_way[block.part.way], again=pk)
@@ -119,13 +123,16 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
     reading = block.part
     pull, spin = pull_of(reading), spin_of(reading)
     small = pictures.small_pull(pull) if pull else pictures.small_spin(spin) if spin else None
+    inertia = inertia_of(reading)
+    drawn = small or inertia
     results = readings.results_of(reading)
     return {
         "told": readings.told(
             results, reading.conditions, desk.tags, desk.system, reading.way, setting_of(desk.sheet)
         ),
         "small": small,
-        "chart": reverse("diary:trace", args=[desk.visit.tag, block.entry.pk]) if small else "",
+        "said": told_inertia.in_words(inertia, desk.system) if inertia else (),
+        "chart": reverse("diary:trace", args=[desk.visit.tag, block.entry.pk]) if drawn else "",
     }
 
 

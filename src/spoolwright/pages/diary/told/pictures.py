@@ -7,12 +7,14 @@ from dataclasses import dataclass
 from typing import Any
 
 from spoolwright import quantities
+from spoolwright.pages.gathered import inertia
 from spoolwright.pages.words.budget import RESULTS as RESULTS
 from spoolwright.pages.words.budget import BudgetRow as BudgetRow
 from spoolwright.pages.words.budget import budget_rows as budget_rows
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import Span
+from spoolwright.shop.questions.kept_inertia import KeptInertia
 from spoolwright.shop.questions.signals import KeptPull, KeptSpin
 
 
@@ -64,7 +66,9 @@ def spin_chart(spin: KeptSpin, system: str) -> Chart:
     return charts.spin_down(drawn, system=system)
 
 
-def chart_of(kept: KeptPull | KeptSpin, system: str, promised: Span | None = None) -> Chart:
+def chart_of(kept: KeptPull | KeptSpin | KeptInertia, system: str, promised: Span | None = None) -> Chart:
+    if isinstance(kept, KeptInertia):
+        return inertia.swing_chart(kept, system) or inertia.chart(kept, system)
     if isinstance(kept, KeptPull):
         return pull_chart(kept, system, promised)
     return spin_chart(kept, system)

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from django.http import HttpResponse
 
 from spoolwright.pages.diary.desk import Desk
-from spoolwright.pages.diary.writers import agreements, bench, gone_home, plain, readings
+from spoolwright.pages.diary.writers import agreements, bench, gone_home, inertia, plain, readings
 
 Writer = Callable[[Desk], HttpResponse]
 
@@ -13,6 +13,7 @@ WRITERS: dict[str, Writer] = {
     "reading": readings.choose,
     "pull": readings.pull,
     "spin": readings.spin,
+    "inertia": inertia.inertia,
     "finding": bench.finding,
     "work": bench.work,
     "quote": agreements.quote,
