@@ -95,7 +95,7 @@ def speed_at(time: Array, values: Array) -> Array:
 
 def fit(
     time: Array,
-    turns: NDArray[np.int64],
+    turns: NDArray[np.int64] | Array,
     free: tuple[bool, bool, bool] = (True, True, True),
     least_constant: float = 0.0,
 ) -> CoastFit:
@@ -106,7 +106,7 @@ def fit(
     time : array
         Tick times from the first tick on [s], shape (n,), n >= 8.
     turns : array
-        Turn numbers [-], shape (n,).
+        Turn numbers [-], shape (n,); no whole numbers where marks are known to stand unevenly.
     free : tuple of bool
         Which of constant, viscous and quadratic drag may differ from zero [-].
     least_constant : float

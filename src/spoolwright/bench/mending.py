@@ -26,6 +26,7 @@ _SHORT_BASE, _LONG_BASE = 10, 60
 _SILENCE, _LOOK_AHEAD, _EVEN, _MUCH_SLOWER = 6.0, 9, 0.03, 0.4
 _MAY_BE_LONELY, _LONELY = 5, 2
 _LEAST_NOISE, _FIRST_NOISE = 0.003, 0.008
+_UNEVEN, _UNEVEN_GROWTH = 0.05, 0.35
 
 
 @dataclass(frozen=True, eq=False)
@@ -48,13 +49,15 @@ class Mended:
         return self.doubles + self.misses
 
 
-def mend(times: Times) -> Mended:
+def mend(times: Times, *, marks: int = 1) -> Mended:
     """Count the turns of a spool that slows down, from ticks of which some are doubled, stray or missing.
 
     Parameters
     ----------
     times : array
         Tick times [s], shape (n,), never falling, n >= 8.
+    marks : int
+        Marks on the spool [-], 1 or more; several are taken as unevenly spaced, by a twentieth of a step.
 
     Returns
     -------
@@ -87,8 +90,9 @@ def mend(times: Times) -> Mended:
     """
     _check(times)
     counts: list[_Count] = []
-    for seed in _beginnings(times):
-        counts.append(_both_ways(times, seed))
+    uneven = _UNEVEN if marks > 1 else 0.0
+    for seed in _beginnings(times, _UNEVEN_GROWTH if marks > 1 else _ALIKE):
+        counts.append(_both_ways(times, seed, uneven))
         if counts[-1].explains(len(times)):
             break
     if not counts:
@@ -116,6 +120,7 @@ class _Count:
     off: list[float]
     worths: list[float]
     base: int = 0
+    uneven: float = 0.0
 
     @property
     def worth(self) -> float:
@@ -136,14 +141,14 @@ class _Count:
     def without(self, last: int) -> _Count:
         """The same count before its last ticks."""
         cut = slice(0, -last)
-        fewer = _Count(self.kept[cut], self.turns[cut], self.off[cut], self.worths[cut])
+        fewer = _Count(self.kept[cut], self.turns[cut], self.off[cut], self.worths[cut], uneven=self.uneven)
         fewer.base = self.base if self.base + 3 <= len(fewer.kept) else 0
         return fewer
 
     def take(self, times: Times, tick: int) -> bool:
         """Keep this tick if it falls on a turn, or let it stand for the last one; False for a stranger."""
         kept, turns = self.kept[self.base :], self.turns[self.base :]
-        foretold, slack = _foretell(times, kept, turns, float(times[tick]))
+        foretold, slack = _foretell(times, kept, turns, float(times[tick]), self.uneven)
         turn = round(foretold)
         off = abs(foretold - turn)
         if turn > self.turns[-1] and off < slack:
@@ -173,11 +178,11 @@ def _check(times: Times) -> None:
         raise Unreadable("the tick times do not follow one another", "", "times in the order they were heard")
 
 
-def _beginnings(times: Times) -> list[int]:
+def _beginnings(times: Times, alike_to: float) -> list[int]:
     """The most even place in each of the longest stretches whose intervals grow by little."""
     steps = np.maximum(np.diff(times), 1e-12)
     growth = np.log(steps[1:] / steps[:-1])
-    alike = (growth > -_ALIKE) & (growth < _SLOWING)
+    alike = (growth > -alike_to) & (growth < max(alike_to, _SLOWING))
     edges = np.flatnonzero(np.diff(np.concatenate(([False], alike, [False])).astype(np.int8)))
     runs = list(zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True))
     longest = sorted(runs, key=lambda run: (-min(run[1] - run[0], 12), run[0]))[:_SEEDS]
@@ -188,10 +193,10 @@ def _most_even(growth: Times) -> int:
     return int(np.argmin(np.abs(np.diff(growth)))) if len(growth) > 1 else 0
 
 
-def _both_ways(times: Times, seed: int) -> _Count:
-    onward = _follow(times[seed:], relock=True)
+def _both_ways(times: Times, seed: int, uneven: float) -> _Count:
+    onward = _follow(times[seed:], relock=True, uneven=uneven)
     mirrored = (times[seed + 2] - times[: seed + 3])[::-1]
-    back = _follow(mirrored, relock=False)
+    back = _follow(mirrored, relock=False, uneven=uneven)
     earlier = [
         (seed + 2 - tick, 2 - turn) for tick, turn in zip(back.kept, back.turns, strict=True) if tick > 2
     ]
@@ -200,9 +205,9 @@ def _both_ways(times: Times, seed: int) -> _Count:
     return _Count(kept, turns, [], onward.worths + back.worths)
 
 
-def _follow(times: Times, *, relock: bool) -> _Count:
+def _follow(times: Times, *, relock: bool, uneven: float) -> _Count:
     """Keep and number the ticks that follow the first three, which are taken as turns 0, 1 and 2."""
-    count = _Count([0, 1, 2], [0, 1, 2], [0.0, 0.0, 0.0], [])
+    count = _Count([0, 1, 2], [0, 1, 2], [0.0, 0.0, 0.0], [], uneven=uneven)
     lost = 0
     for i in range(3, len(times)):
         if i <= count.kept[-1] or (relock and _resume(times, count, i)):
@@ -271,7 +276,9 @@ def _think_again(times: Times, count: _Count, i: int, lost: int) -> tuple[_Count
     return best, best_lost
 
 
-def _foretell(times: Times, kept: list[int], turns: list[int], at: float) -> tuple[float, float]:
+def _foretell(
+    times: Times, kept: list[int], turns: list[int], at: float, uneven: float = 0.0
+) -> tuple[float, float]:
     """Turn number at a time by the parabola through the last kept ticks, and how far off a tick may be."""
     last = float(times[kept[-1]])
     count = min(_SHORT_BASE, len(kept))
@@ -285,7 +292,8 @@ def _foretell(times: Times, kept: list[int], turns: list[int], at: float) -> tup
     inverse = np.linalg.inv(base @ base.T + 1e-12 * np.eye(3))
     fit = inverse @ (base @ n)
     rest = n - fit @ base
-    noise = max(float(np.sqrt(rest @ rest / max(count - 3, 1))), _LEAST_NOISE if count > 5 else _FIRST_NOISE)
+    least = max(uneven, _LEAST_NOISE if count > 5 else _FIRST_NOISE)
+    noise = max(float(np.sqrt(rest @ rest / max(count - 3, 1))), least)
     reach = (at - last) / scale
     here = np.array([1.0, reach, reach * reach])
     spread = noise * float(np.sqrt(1.0 + here @ inverse @ here))

@@ -3,23 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
 
-from spoolwright.bench import budget, coast_fit
+from spoolwright.bench import budget, coast_fit, free_part, tooth_pattern
 from spoolwright.bench.budget import Contribution
 from spoolwright.bench.coast_fit import TURN, CoastFit
+from spoolwright.bench.free_part import CutOff
 from spoolwright.bench.mending import FEWEST, Mended
 from spoolwright.bench.recount import recount
 from spoolwright.bench.silences import dense, settle
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.mechanics import coastdown
-
-SLOWEST_SPEED, FASTEST_SPEED = 1.0, 600.0
-"""Speeds of a spool in rad/s between which ticks are believed."""
 
 WORST_FIT = 0.05
 """Residual speed over first speed above which the ticks are no coast-down."""
@@ -31,8 +29,6 @@ where there are few, which chance finds even more easily."""
 LEAST_LOSS = 0.005
 """Share of the first speed that must be lost for a drag to be seen at all."""
 
-_STILL_FASTEST = 0.98
-_EDGE = 1.1
 _COUNTS = 3
 _MANY = 40
 _CHANCE = 6.0
@@ -55,7 +51,8 @@ class SpinDown:
     the time from there to rest. `relative_rms` is the root mean square of measured less fitted mean speed
     between used ticks, over the initial speed. `time` [s from start], `speed` and `fitted` [rad/s] are the
     curve, with the `turns` [-] that each of its points spans (more than one where ticks were not heard);
-    `residuals` [rad] is the turned angle less the fitted angle at each used tick.
+    `residuals` [rad] is the turned angle less the fitted angle at each used tick, at the times `used` [s from
+    start]. `cut_off` holds what the hand did before and after.
     """
 
     initial_speed: Measured
@@ -75,6 +72,14 @@ class SpinDown:
     per_inertia: bool
     budget: tuple[Contribution, ...]
     notes: tuple[str, ...]
+    used: Array = field(default_factory=lambda: np.empty(0))
+    cut_off: CutOff = CutOff()
+    heard_as: str = "ticks"
+
+    @property
+    def drags(self) -> tuple[Measured, Measured, Measured]:
+        """Constant, viscous and quadratic drag, as they stand."""
+        return self.constant, self.viscous, self.quadratic
 
 
 def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int = 1) -> SpinDown:
@@ -105,9 +110,11 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     Notes
     -----
     inertia dw/dt = -(constant + viscous w + quadratic w^2), fitted to 2 pi k at the k-th turn. Ticks before
-    the fastest moment belong to the hand and are left out. Where the best fit has no constant drag the spool
-    would never stop; then a fit with one of the other two left out is taken if it is as good, else one with
-    the constant drag that chance may have hidden, and the notes say so.
+    the fastest moment belong to the hand and are left out, and so are those after something touched the
+    spool. Several marks on one spool need not be evenly spaced: their places are found with the law. Where
+    the best fit has no constant drag the spool would never stop; then a fit with one of the other two left
+    out is taken if it is as good, else one with the constant drag that chance may have hidden, and the notes
+    say so.
     Time to rest: uncertainty from the covariance, first order.
 
     Source
@@ -125,12 +132,14 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
         raise ValueError(f"inertia must be above zero; came {inertia.value}")
     if ticks_per_turn < 1:
         raise ValueError(f"ticks_per_turn must be 1 or more; came {ticks_per_turn}")
-    first = _fastest(mended, ticks_per_turn)
+    part = free_part.find(mended, ticks_per_turn)
+    first, touch, free = part.first, part.touched, part.counted
     start = float(mended.times[first])
-    time, turns, full = _count_again(mended, first)
-    found, notes = _best(time, turns, full)
+    time, turns, full = _count_again(free, first)
+    places, full = tooth_pattern.places(time, turns, full, ticks_per_turn)
+    found, notes = _best(time, places, full)
     found = _per_mark(found, ticks_per_turn)
-    angle = TURN * turns[found.used] / ticks_per_turn
+    angle = TURN * places[found.used] / ticks_per_turn
     middle, seen, fitted = _curve(time[found.used], angle, found.values)
     rms = float(np.sqrt(np.mean((seen - fitted) ** 2))) / float(found.values[1])
     if rms > WORST_FIT:
@@ -138,7 +147,7 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
         raise Unreadable(reason, "", "one tick a turn from a spool that slows down by itself")
     _check_slowing(time, found)
     used = int(np.count_nonzero(found.used))
-    faults = _faults(mended, start, time[found.used], turns[found.used])
+    faults = _faults(free, start, time[found.used], turns[found.used])
     _check_heard(used, faults)
     rows = tuple(_rows(found, inertia))
     scale, names = (1.0, _PER_INERTIA) if inertia is None else (inertia.value, _TORQUES)
@@ -163,23 +172,10 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
         residuals=found.residual,
         per_inertia=inertia is None,
         budget=rows,
-        notes=(*notes, *_notes(found, start, mended, time)),
+        notes=(*notes, *_notes(found, start, mended, time, touch)),
+        used=time[found.used],
+        cut_off=free_part.cut_off(mended, part, start + float(time[found.used][-1]), ticks_per_turn),
     )
-
-
-def _fastest(mended: Mended, marks: int) -> int:
-    """The first tick from which the spool is as fast as it ever gets; before it, a hand was at work."""
-    if len(mended.times) < FEWEST:
-        raise Unreadable(f"there are {len(mended.times)} ticks", "", f"{FEWEST} ticks or more")
-    speed = np.diff(mended.turns) / np.maximum(np.diff(mended.times), 1e-9)
-    padded = np.pad(speed, 2, mode="edge")
-    smooth = np.median(np.lib.stride_tricks.sliding_window_view(padded, 5), axis=1)
-    _check_speed(TURN / marks * float(smooth.max()))
-    first = int(np.argmax(smooth >= _STILL_FASTEST * smooth.max()))
-    if len(mended.times) - first < FEWEST:
-        left = len(mended.times) - first
-        raise Unreadable(f"only {left} ticks follow the fastest moment", "", f"{FEWEST} ticks or more")
-    return first
 
 
 def _count_again(mended: Mended, first: int) -> tuple[Array, NDArray[np.int64], CoastFit]:
@@ -224,7 +220,7 @@ def _check_heard(used: int, faults: int) -> None:
         raise Unreadable(reason, "", f"a recording in which {least:.0%} of the turns or more are heard")
 
 
-def _best(time: Array, turns: NDArray[np.int64], full: CoastFit) -> tuple[CoastFit, tuple[str, ...]]:
+def _best(time: Array, turns: Array, full: CoastFit) -> tuple[CoastFit, tuple[str, ...]]:
     if full.values[2] > 0:
         return full, ()
     fewer = [coast_fit.fit(time, turns, free) for free in ((True, False, True), (True, True, False))]
@@ -262,15 +258,6 @@ def _per_mark(found: CoastFit, marks: int) -> CoastFit:
     return CoastFit(
         found.values * scale, found.covariance * np.outer(scale, scale), found.used, found.residual / marks
     )
-
-
-def _check_speed(first: float) -> None:
-    if not SLOWEST_SPEED / _EDGE <= first <= FASTEST_SPEED * _EDGE:
-        reason = f"the ticks would mean {first:.3g} rad/s at the start"
-        accepted = (
-            f"{SLOWEST_SPEED:g} to {FASTEST_SPEED:g} rad/s; is the unit of time right, and one tick a turn?"
-        )
-        raise Unreadable(reason, "", accepted)
 
 
 def _curve(time: Array, angle: Array, values: Array) -> tuple[Array, Array, Array]:
@@ -314,11 +301,13 @@ def _rest(values: Array) -> float:
     return float(coastdown.stop_time(float(values[1]), 1.0, *(float(drag) for drag in values[2:])))
 
 
-def _notes(found: CoastFit, start: float, mended: Mended, time: Array) -> Iterable[str]:
+def _notes(found: CoastFit, start: float, mended: Mended, time: Array, touch: bool) -> Iterable[str]:
     before = int(np.count_nonzero(mended.heard < start))
     if before:
         yield f"{before} ticks before {start:.2f} s were left out: still driven, or they fit no count."
     last = float(coast_fit.speed_at(time[-1:], found.values)[0]) / float(found.values[1])
+    if touch:
+        yield f"Left out from {time[-1]:.2f} s after the start on: the spool was touched or pushed there."
     if last > 0.25:
         yield f"The recording ends at {last:.0%} of the first speed; the time to rest is foretold, not seen."
     viscous, quadratic = (bool(found.deviations[i] > 0.5 * found.values[i]) for i in (3, 4))
