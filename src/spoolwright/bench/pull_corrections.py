@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import cos, degrees, hypot, pi, sin, sqrt
 
@@ -9,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from spoolwright.bench.gauge import Gauge
+from spoolwright.bench.pulls import OnePull
 from spoolwright.bench.trace import PullTrace
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
@@ -293,6 +295,62 @@ def corrected(trace: PullTrace, gauge: Gauge, way: LineWay) -> tuple[PullTrace, 
     scaled = None if gauge.resolution is None else gauge.resolution * factor.value
     unsure = replace(gauge, resolution=scaled, way_unsure=factor.uncertainty / factor.value, zero_unsure=left)
     return put_right, unsure
+
+
+def corrected_pulls(
+    taken: Sequence[OnePull], gauge: Gauge, way: LineWay
+) -> tuple[tuple[OnePull, ...], Gauge]:
+    """Several pulls as the line pulled, in the order they were taken, and the gauge with what that leaves.
+
+    Parameters
+    ----------
+    taken : sequence of OnePull
+        Pulls [N] as the scale showed them, in order.
+    gauge : Gauge
+        What is known of the gauge [N and fractions].
+    way : LineWay
+        Zeros [N], pulley [1] and angle [rad].
+
+    Returns
+    -------
+    tuple
+        The pulls put right [N], and the gauge with the uncertainty of that [N and fractions].
+
+    Raises
+    ------
+    Unreadable
+        An angle beyond 60 deg; a pull that is less than the zero.
+
+    Notes
+    -----
+    As `corrected`, the pulls taken as evenly spaced between the two zeros.
+
+    Source
+    ------
+    Statics and JCGM 100:2008 as in the functions above.
+
+    Examples
+    --------
+    >>> way = LineWay(pulley=Measured(1.25, 0.0, "ratio"))
+    >>> corrected_pulls([OnePull(1, 50.0)], Gauge(), way)[0][0].running
+    40.0
+    """
+    if way.straight:
+        return tuple(taken), gauge
+    factor = way.factor
+    shares = np.linspace(0.0, 1.0, len(taken)) if len(taken) > 1 else np.array([0.5])
+    found = []
+    for number, (pull, zero) in enumerate(zip(taken, _zeros(shares, way), strict=True), 1):
+        running = (pull.running - zero) * factor.value
+        if running < 0 and pull.running > 0:
+            raise Unreadable(
+                "the pull is less than the gauge's zero", f"pull {number}", "zeros below every pull"
+            )
+        start = None if pull.start_up is None else (pull.start_up - zero) * factor.value
+        found.append(replace(pull, running=max(running, 0.0), start_up=start, step=pull.step * factor.value))
+    left = max(zero_at(share, way).uncertainty for share in (0.0, 0.5, 1.0)) * factor.value
+    unsure = replace(gauge, way_unsure=factor.uncertainty / factor.value, zero_unsure=left)
+    return tuple(found), unsure
 
 
 def said(way: LineWay) -> tuple[str, ...]:

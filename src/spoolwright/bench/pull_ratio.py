@@ -4,7 +4,11 @@ from __future__ import annotations
 
 from math import inf, sqrt
 
+from spoolwright.bench.pull_reading import PullReading
 from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
+
+SHARED = ("scale of the gauge", "zero of the gauge", "line's angle and pulley", "zero that was taken off")
+"""Rows in which both pulls of one trace are off together."""
 
 
 def ratio(top: Measured, bottom: Measured, correlation: float = 0.0) -> Measured:
@@ -108,6 +112,44 @@ def interval(
     rest = a**2 - k2 * top.uncertainty**2
     root = sqrt(max(half**2 - square * rest, 0.0))
     return (half - root) / square, (half + root) / square
+
+
+def ratio_interval(read: PullReading) -> tuple[float, float]:
+    """Between which ends the start-up ratio of one pull lies.
+
+    Parameters
+    ----------
+    read : PullReading
+        One pull with the rows of its uncertainty [N].
+
+    Returns
+    -------
+    tuple of float
+        Lower and upper end at k = 2 [1].
+
+    Notes
+    -----
+    What both pulls share (scale, zero, the line's way) makes them go up and down
+    together: rho = sum of u1 u2 over the shared rows / (u1 u2).
+
+    Source
+    ------
+    JCGM 100:2008, F.1.2.3 (covariance of quantities that share an influence); Fieller as in `interval`.
+
+    Examples
+    --------
+    >>> from spoolwright.bench.uncertainty import Measured
+    >>> low, high = interval(Measured(11.0, 0.1, "force"), Measured(10.0, 0.1, "force"), 0.9)
+    >>> low < 1.1 < high
+    True
+    """
+    start = {row.source: row.uncertainty for row in read.budget if row.result == "start_up"}
+    running = {row.source: row.uncertainty for row in read.budget if row.result == "running"}
+    shared = sum(
+        start[source] * running[source] for source in SHARED if source in start and source in running
+    )
+    both = read.start_up.uncertainty * read.running.uncertainty
+    return interval(read.start_up, read.running, min(shared / both, 1.0) if both > 0 else 0.0)
 
 
 def _check(top: Measured, bottom: Measured, correlation: float) -> None:

@@ -59,10 +59,22 @@ def _pull() -> Verb:
     return pull
 
 
+def _series() -> Verb:
+    from spoolwright.command import series
+
+    return series
+
+
 def _spin() -> Verb:
     from spoolwright.command import spin
 
     return spin
+
+
+def _inertia() -> Verb:
+    from spoolwright.command import inertia
+
+    return inertia
 
 
 def _bearing() -> Verb:
@@ -114,7 +126,9 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "drag": _drag,
     "ladder": _ladder,
     "pull": _pull,
+    "series": _series,
     "spin": _spin,
+    "inertia": _inertia,
     "bearing": _bearing,
     "run": _run_verb,
     "judder": _judder,

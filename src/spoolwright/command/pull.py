@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
+from spoolwright.command.gauge_options import gauge_arguments, gauge_of, way_arguments, way_of
 from spoolwright.quantities import SYSTEMS, read, show
 
 SUMMARY = "read a pull trace: start-up pull, running pull, judder and drift of a drag"
@@ -41,26 +42,22 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--column", default="", metavar="NAME", help="the pull's column: its title or number"
     )
     answers.add_argument("--time-column", default="", metavar="NAME", help="the time's column")
-    gauge = parser.add_argument_group("what the gauge's maker says")
-    gauge.add_argument("--gauge-accuracy", metavar="SHARE", help='of the reading, such as "0.5 %%"')
-    gauge.add_argument(
-        "--range-accuracy", metavar="SHARE", help='of the range, such as "0.1 %%"; needs --range'
-    )
-    gauge.add_argument("--range", metavar="PULL", help='the most it shows, such as "50 kg"')
-    gauge.add_argument("--resolution", metavar="PULL", help='step of its display, such as "0.01 kg"')
+    gauge_arguments(parser)
+    way_arguments(parser)
 
 
 def run(args: argparse.Namespace) -> int:
-    from spoolwright.bench import pull_trace
+    from spoolwright.bench import pull_corrections, pull_trace
     from spoolwright.bench.unreadable import NeedsAnswer
 
     path = Path(args.file)
-    gauge, form = _gauge(args), _form(args)
+    gauge, form, way = gauge_of(args), _form(args), way_of(args)
     try:
         trace = pull_trace.read(path.read_bytes(), name=path.name, form=form)
     except NeedsAnswer as asked:
         raise _by_option(asked) from None
-    result = pull_trace.analyse(trace, gauge, pull=args.pull)
+    put_right, unsure = pull_corrections.corrected(trace, gauge, way)
+    result = pull_trace.analyse(put_right, unsure, pull=args.pull)
     if args.json:
         print(json.dumps(_as_data(trace, result), ensure_ascii=False, indent=2))
     else:
@@ -101,33 +98,6 @@ def _rate(typed: str | None) -> float | None:
     return read(f"{plain} Hz" if plain.replace(".", "", 1).isdigit() else typed, "frequency")
 
 
-def _gauge(args: argparse.Namespace) -> Any:
-    from spoolwright.bench.gauge import Gauge
-    from spoolwright.bench.unreadable import Unreadable
-
-    if args.range_accuracy and not args.range:
-        reason = "an accuracy of the range needs the range"
-        raise Unreadable(reason, "--range-accuracy", '--range with the most the gauge shows, such as "50 kg"')
-    given = {
-        "accuracy_of_reading": _share(args.gauge_accuracy),
-        "accuracy_of_range": _share(args.range_accuracy),
-        "range": _pull(args.range),
-        "resolution": _pull(args.resolution),
-    }
-    for name, value in given.items():
-        if value is not None and value < 0:
-            raise Unreadable(f"{name.replace('_', ' ')} is below zero", "the gauge", "zero or more")
-    return Gauge(**given)
-
-
-def _share(typed: str | None) -> float | None:
-    return None if typed is None else read(typed, "ratio")
-
-
-def _pull(typed: str | None) -> float | None:
-    return None if typed is None else read(typed, "force")
-
-
 def _as_data(trace: Any, result: Any) -> dict[str, Any]:
     from dataclasses import asdict
 
@@ -139,6 +109,7 @@ def _as_data(trace: Any, result: Any) -> dict[str, Any]:
             name: {"value": it.value, "uncertainty": it.expanded, "unit": _SI[it.dimension]}
             for name, it in found.items()
         },
+        "start_up_ratio_interval": _interval(result),
         "coverage_factor": COVERAGE_FACTOR,
         "samples": result.samples,
         "slip_start": result.slip_start,
@@ -149,6 +120,16 @@ def _as_data(trace: Any, result: Any) -> dict[str, Any]:
         "budget": [asdict(row) for row in result.budget],
         "notes": list(result.notes),
     }
+
+
+def _interval(result: Any) -> list[float] | None:
+    """Where the start-up ratio lies, lopsided as it is; nothing where it may be anything."""
+    from math import isfinite
+
+    from spoolwright.bench.pull_ratio import ratio_interval
+
+    ends = ratio_interval(result)
+    return list(ends) if all(map(isfinite, ends)) else None
 
 
 def _in_words(result: Any, system: str) -> Iterable[str]:

@@ -12,10 +12,12 @@ from spoolwright.bench.pull_corrections import (
     angle_factor,
     bend,
     corrected,
+    corrected_pulls,
     pulley,
     said,
     zero_at,
 )
+from spoolwright.bench.pulls import OnePull
 from spoolwright.bench.trace import Found, PullTrace
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
@@ -106,3 +108,17 @@ def test_nothing_to_correct_leaves_everything_as_it_is() -> None:
     assert corrected(trace, gauge, LineWay()) == (trace, gauge)
     assert LineWay().straight
     assert said(LineWay()) == ()
+
+
+def test_pulls_off_a_scale_are_put_right_one_by_one() -> None:
+    way = LineWay(pulley=Measured(1.1, 0.01, "ratio"), zero_before=force(1.0), zero_after=force(3.0))
+    shown = [OnePull(n, 11.0 * n + 1.0 + n, 12.1 * n + 1.0 + n, step=0.11) for n in range(3)]
+    put_right, gauge = corrected_pulls(shown, Gauge(), way)
+    assert [pull.running for pull in put_right] == pytest.approx([0.0, 10.0, 20.0])
+    assert [pull.start_up for pull in put_right] == pytest.approx([0.0, 11.0, 22.0])
+    assert put_right[0].step == pytest.approx(0.1)
+    assert gauge.way_unsure == pytest.approx(0.01 / 1.1)
+    assert gauge.zero_unsure > 0
+    assert corrected_pulls(shown, Gauge(), LineWay()) == (tuple(shown), Gauge())
+    with pytest.raises(Unreadable, match="zero"):
+        corrected_pulls([OnePull(1, 0.5)] * 2, Gauge(), way)

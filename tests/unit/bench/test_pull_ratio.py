@@ -3,7 +3,10 @@
 import numpy as np
 import pytest
 
-from spoolwright.bench.pull_ratio import interval, ratio
+from spoolwright.bench import pull_reading
+from spoolwright.bench.gauge import Gauge
+from spoolwright.bench.pull_ratio import interval, ratio, ratio_interval
+from spoolwright.bench.trace import Found, PullTrace
 from spoolwright.bench.uncertainty import Measured
 
 
@@ -51,3 +54,14 @@ def test_nonsense_is_refused(top: Measured, bottom: Measured, correlation: float
         ratio(top, bottom, correlation)
     with pytest.raises(ValueError, match="factor"):
         interval(force(1, 0), force(1, 0), factor=0)
+
+
+@pytest.mark.parametrize("gauge", [Gauge(), Gauge(accuracy_of_reading=0.05), Gauge(0.01, 0.02, 0.01, 100.0)])
+def test_the_interval_of_one_pull_agrees_with_the_ratio_of_its_reading(gauge: Gauge) -> None:
+    time = np.arange(0.0, 6.0, 0.01)
+    force_ = np.clip(60 * (time - 0.5), 0, 30) * (time < 5.2) + np.random.default_rng(1).normal(0, 0.1, 600)
+    trace = PullTrace(time, force_, Found("utf-8", "comma", "point", (), "", "", "s", "N", 100.0, 600))
+    read = pull_reading.analyse(trace, gauge)
+    low, high = ratio_interval(read)
+    assert low < read.start_up_ratio.value < high
+    assert (high - low) / 2 == pytest.approx(read.start_up_ratio.expanded, rel=0.1)
