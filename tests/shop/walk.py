@@ -6,7 +6,10 @@ from collections.abc import Collection
 from dataclasses import replace
 from typing import Any
 
+from spoolwright.bench.budget import Contribution
+from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.carried import Carried, carried
+from spoolwright.judgement.guard_band import Limits, call
 from spoolwright.judgement.load_ladder import load_ladder
 from spoolwright.judgement.prediction import Prediction, predict
 from spoolwright.judgement.price import Charge, price
@@ -28,6 +31,7 @@ from spoolwright.shop.acts.set_aside import set_aside
 from spoolwright.shop.acts.sign_proof import sign_proof
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.acts.take_back import take_back
+from spoolwright.shop.acts.take_by_hand import ByHand
 from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.acts.take_reading import Value, take_reading
 from spoolwright.shop.acts.write_finding import write_finding
@@ -36,6 +40,7 @@ from spoolwright.shop.acts.write_word import write_word
 from spoolwright.shop.acts.write_work import Done, Fitted, Labour, Lubricated, write_work
 from spoolwright.shop.questions.shop_settings import rates
 from spoolwright.shop.records.instrument import Instrument
+from spoolwright.shop.records.kept_by_hand import KeptByHand
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.quote import QuotePromise
 from spoolwright.shop.records.reading import ReadingValue
@@ -161,6 +166,24 @@ def measured_with(hand: Person) -> Instrument:
     check_instrument(hand=hand, instrument=instrument, held=held)
     write_gauge_study(hand=hand, instrument=instrument, studied=studied())
     return instrument
+
+
+def by_hand() -> ByHand:
+    """A disc measured by hand that is near its limit."""
+    size, limits = Measured(0.70e-3, 0.02e-3, "length"), Limits(low=0.64e-3)
+    kept = KeptByHand(
+        guide="disc-thickness",
+        part="first friction disc",
+        title="first friction disc, hard fibre",
+        source="the house's list of reject limits: 80% of new (judgement prior)",
+        instrument="The long caliper (C1)",
+        new=0.8e-3,
+        new_source="new, by the sheet",
+        limits=limits,
+        call=call(size, limits),
+        budget=(Contribution("disc_thickness", "its stated limit of error", "B", 0.02e-3),),
+    )
+    return ByHand([Value("disc_thickness", size.value, "length", size.uncertainty, "0.70 mm")], kept)
 
 
 PHOTO = b"\xff\xd8\xff\xe0" + b"0" * 400

@@ -105,7 +105,7 @@ def _stated(guide: HandGuide, sheet: ReelSheet | None, tags: tuple[str, ...]) ->
     if row is None:
         return
     one = HandPart("", _place(guide), _up_to(row.accept, row.reject), row.mark)
-    if guide.part != "stack" or sheet is None or sheet.drag is None:
+    if guide.part != "drag-" or sheet is None or sheet.drag is None:
         yield one
         return
     metal = [w for w in sheet.drag.stack if w.material not in materials.friction_names()]

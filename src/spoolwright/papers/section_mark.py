@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from html import escape
 
+from spoolwright.papers.ink import ACCENT
 from spoolwright.papers.section import arrangement as layout
 from spoolwright.papers.section.measures import measure
 from spoolwright.papers.section.pen import Pen, View
@@ -15,8 +16,11 @@ WIDTH, EDGE = 150.0, 1.5
 TALLEST = 110.0
 
 
-def mark(sheet: ReelSheet) -> str:
-    """The section at a common width as SVG text, materials as plain washes: hatching would run together."""
+def mark(sheet: ReelSheet, chosen: str = "") -> str:
+    """The section at a common width as SVG text, materials as plain washes: hatching would run together.
+
+    `chosen` is the beginning of the key of parts that stand out; empty: none does.
+    """
     m = measure(sheet)
     parts = [part for part in layout.reel_parts(m, m.full) if _is_told(part)]
     boxes = [box_of(part.shapes) for part in parts]
@@ -28,6 +32,10 @@ def mark(sheet: ReelSheet) -> str:
     origin = EDGE + spare - left * scale if hand > 0 else WIDTH - EDGE - spare + left * scale
     pen = Pen(View(scale, origin, EDGE - top * scale, hand), f"{sheet.reel.slug}-mark")
     body = "".join(pen.draw(_plain(shape)) for part in parts for shape in part.shapes)
+    if chosen:
+        stands_out = (part for part in parts if part.key.startswith(chosen))
+        drawn = "".join(pen.draw(_plain(shape)) for part in stands_out for shape in part.shapes)
+        body += f'<g class="chosen" stroke="{ACCENT}" stroke-width="3">{drawn}</g>' if drawn else ""
     label = escape(f"{sheet.reel.maker} {sheet.reel.model} in section, small", quote=True)
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" class="section-mark" role="img" aria-label="{label}" '

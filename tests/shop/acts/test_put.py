@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 from django.db import connection
 
-from spoolwright.bench import pull_trace, spin_down, ticks
+from spoolwright.bench import live_pull, live_rows, pull_trace, spin_down, ticks
 from spoolwright.bench.budget import Contribution
 from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.spin_down import SpinDown
@@ -30,6 +30,7 @@ from spoolwright.shop.acts.receive_parcel import ArrivingReel
 from spoolwright.shop.acts.record_answer import Said
 from spoolwright.shop.acts.refused import HandWasNotOurs
 from spoolwright.shop.acts.send_home import WayHome
+from spoolwright.shop.acts.take_live_pull import TypedPull
 from spoolwright.shop.acts.take_pull import Pulled
 from spoolwright.shop.acts.take_reading import Value
 from spoolwright.shop.acts.write_work import Done, Labour
@@ -100,6 +101,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "set_aside": {"entry": measured.reading.entry, "reason": "the gauge was not at zero"},
         "take_back": {"set_aside": walk.set_aside(hand=hand, entry=looked, reason="wet felt")},
         "strike_entry": {"entry": entry, "reason": "wrong reel"},
+        "take_by_hand": {"visit": visit, "taken": walk.by_hand(), "conditions": {}},
         "take_payment": {"visit": visit, "amount_minor": 100},
         "take_reading": {
             "visit": visit,
@@ -107,6 +109,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
             "conditions": walk.PULLS,
         },
         "take_inertia": {"visit": visit, "kept": an_inertia(), "conditions": {"line": "off"}},
+        "take_live_pull": {"visit": visit, "pulled": a_typed_pull(), "conditions": walk.PULLS},
         "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
         "take_spin": {"visit": visit, "spin": a_spin(), "conditions": walk.PULLS},
         "write_again": {
@@ -118,6 +121,11 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "write_word": {"visit": visit, "words": "hello"},
         "write_work": {"visit": visit, "labour": Labour([Done("service", "Service")], 1)},
     }
+
+
+def a_typed_pull() -> TypedPull:
+    trace = live_rows.read("0 2.9\n1 2.4\n2 2.35\n3 2.41")
+    return TypedPull(trace, live_pull.analyse(trace, Gauge()))
 
 
 def a_pull() -> Pulled:

@@ -35,3 +35,10 @@ def test_two_reels_have_two_marks_and_a_left_hand_reel_is_turned() -> None:
 
 def test_a_name_with_markup_stays_text() -> None:
     assert "<script" not in mark(reels.changed(model="<script>alert(1)</script>"))
+
+
+def test_a_chosen_part_stands_out() -> None:
+    plain, chosen = mark(reels.shipped()), mark(reels.shipped(), "drag-")
+    assert 'class="chosen"' in chosen
+    assert chosen.startswith(plain.removesuffix("</g></svg>"))
+    assert mark(reels.shipped(), "no such part") == plain

@@ -136,8 +136,10 @@ def _others(desk: Desk) -> Iterable[Way]:
     if is_here:
         yield Way(desk.way("reading", all=1), "a reading")
         yield Way(desk.way("pull"), "a pull trace")
+        yield Way(desk.way("live"), "a pull, typed as it goes")
         yield Way(desk.way("spin"), "a spin-down")
         yield Way(desk.way("inertia"), "a moment of inertia")
+        yield Way(desk.way("hand"), "a part measured by hand")
         yield Way(desk.way("finding"), "a finding")
         yield Way(ways.to_quote(tag), "a question to the customer", inside=False)
         if desk.diary.of_kind("quote"):

@@ -15,6 +15,7 @@ from spoolwright.shop.records.proof import ProofRow, ProofSign
 _PARTS = (
     "arrival",
     "reading__attachment",
+    "reading__instrument",
     "finding",
     "quote__extends__entry",
     "answer__quote__entry",

@@ -41,9 +41,17 @@ class KindChooser(InkForm):
         return self.desk.way("pull")
 
     @property
+    def live_way(self) -> str:
+        return self.desk.way("live")
+
+    @property
     def spin_way(self) -> str:
         return self.desk.way("spin")
 
     @property
     def inertia_way(self) -> str:
         return self.desk.way("inertia")
+
+    @property
+    def hand_way(self) -> str:
+        return self.desk.way("hand")

@@ -11,6 +11,7 @@ from django.utils.safestring import SafeString
 
 from spoolwright import quantities
 from spoolwright.bench import typed
+from spoolwright.bench.instrument import Instrument
 from spoolwright.bench.typed import TypedReading
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.pages.words.asked import BARE_NUMBER, QuantityInput
@@ -69,6 +70,7 @@ class TriesField(forms.CharField):
     def __init__(self, kind: ReadingKind, **kwargs: Any) -> None:
         super().__init__(widget=TriesInput(kind.dimension), max_length=1000, **kwargs)
         self.kind = kind
+        self.instrument: Instrument | None = None
 
     def to_python(self, value: Any) -> Any:
         text = super().to_python(value)
@@ -79,7 +81,8 @@ class TriesField(forms.CharField):
 
     def read(self, text: str) -> TypedReading:
         try:
-            return typed.read(self.kind.id, text, getattr(self.widget, "system", "metric"))
+            system = getattr(self.widget, "system", "metric")
+            return typed.read(self.kind.id, text, system, self.instrument)
         except quantities.NotAQuantity as fault:
             raise forms.ValidationError(str(fault)) from fault
         except Unreadable as fault:

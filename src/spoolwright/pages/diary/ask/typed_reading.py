@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cached_property
 from typing import Any
+
+from django import forms
 
 from spoolwright import quantities
 from spoolwright.bench.typed import TypedReading
-from spoolwright.pages.diary.ask import conditions
+from spoolwright.pages.diary.ask import conditions, instrument
 from spoolwright.pages.diary.ask.ink_form import InkForm
 from spoolwright.pages.diary.ask.tries import ScaleField, TriesField
 from spoolwright.pages.diary.desk import Desk
@@ -15,6 +18,7 @@ from spoolwright.pages.diary.told import limits
 from spoolwright.sheets.reading_kinds import ReadingKind
 from spoolwright.shop.acts.take_reading import Value
 from spoolwright.shop.questions.blocks import Block
+from spoolwright.shop.questions.instruments import Shelved
 
 LINE_UNDER_LOAD = (
     "A line under load whips back when it or a knot lets go: eyes covered, nobody in line with the pull, "
@@ -44,9 +48,22 @@ class TypedReadingForm(InkForm):
     def lay_out(self) -> None:
         asked = ScaleField if self.kind.scale else TriesField
         told = "" if self.kind.scale else "Up to three tries; the diary keeps each and their mean."
-        own = {"values": asked(self.kind, label=self.kind.title, help_text=told)}
+        values = asked(self.kind, label=self.kind.title, help_text=told)
+        tools = None if self.kind.scale else instrument.instrument_field(self.kind.dimension)
+        own: dict[str, forms.Field] = {"values": values} | ({"instrument": tools} if tools else {})
         self.fields = own | conditions.fields(self.kind.conditions, self.desk.sheet) | self.fields
-        self.order_fields(["values"])
+        self.order_fields(list(own))
+        if isinstance(values, TriesField) and self.tool:
+            values.instrument = self.tool.measuring(self.kind.dimension)
+
+    @cached_property
+    def tool(self) -> Shelved | None:
+        """The one of the shop's own that was chosen."""
+        return instrument.chosen(self)
+
+    @property
+    def tool_field(self) -> Any:
+        return self["instrument"] if "instrument" in self.fields else None
 
     @property
     def cautions(self) -> tuple[str, ...]:  # type: ignore[override]
@@ -70,7 +87,13 @@ class TypedReadingForm(InkForm):
         return f"{super().keep} {self.kind.id}"
 
     def started(self) -> dict[str, Any]:
-        return conditions.started(self.desk, self.kind.conditions)
+        found = conditions.started(self.desk, self.kind.conditions)
+        field = self.fields.get("instrument")
+        if isinstance(field, forms.ChoiceField):
+            found["instrument"] = instrument.as_last_time(
+                self.desk.request, self.kind.dimension, field, otherwise=instrument.NONE_OF_OURS
+            )
+        return found
 
     def started_again(self, old: Block) -> dict[str, Any]:
         if old.kind != "reading":

@@ -10,6 +10,7 @@ from typing import Any
 from django.urls import reverse
 
 from spoolwright.pages.diary.desk import Desk
+from spoolwright.pages.diary.told import by_hand as told_by_hand
 from spoolwright.pages.diary.told import offers, pictures, proofs, readings
 from spoolwright.pages.gathered import inertia as told_inertia
 from spoolwright.pages.words import when
@@ -19,6 +20,8 @@ from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.kept_inertia import inertia_of
 from spoolwright.shop.questions.signals import pull_of, spin_of
 
+OWN_FORMS = {"inertia": "inertia", "by hand": "hand"}
+"""Ways of a reading whose form writes it again without a file."""
 WRITTEN_AGAIN = ("finding", "work", "answer", "invoice", "dispatch")
 """Kinds whose form is called as they are; readings and words have several forms."""
 
@@ -110,8 +113,8 @@ def _again(desk: Desk, block: Block) -> str:
 
 
 def _reading_again(desk: Desk, block: Block, pk: int) -> str:
-    if block.part.way == "inertia":
-        return desk.way("inertia", again=pk)
+    if block.part.way in OWN_FORMS:
+        return desk.way(OWN_FORMS[block.part.way], again=pk)
     by_way = {"pull trace": "pull", "spin-down": "spin"}
     if block.part.way in by_way and block.part.attachment_id:
         return desk.way(by_way[block.part.way], again=pk)
@@ -131,7 +134,10 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
             results, reading.conditions, desk.tags, desk.system, reading.way, setting_of(desk.sheet)
         ),
         "small": small,
-        "said": told_inertia.in_words(inertia, desk.system) if inertia else (),
+        "said": (
+            *(told_inertia.in_words(inertia, desk.system) if inertia else ()),
+            *told_by_hand.below(reading, results, desk.system),
+        ),
         "chart": reverse("diary:trace", args=[desk.visit.tag, block.entry.pk]) if drawn else "",
     }
 

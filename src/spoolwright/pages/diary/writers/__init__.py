@@ -5,15 +5,26 @@ from collections.abc import Callable
 from django.http import HttpResponse
 
 from spoolwright.pages.diary.desk import Desk
-from spoolwright.pages.diary.writers import agreements, bench, gone_home, inertia, plain, readings
+from spoolwright.pages.diary.writers import (
+    agreements,
+    bench,
+    by_hand,
+    gone_home,
+    inertia,
+    live,
+    plain,
+    readings,
+)
 
 Writer = Callable[[Desk], HttpResponse]
 
 WRITERS: dict[str, Writer] = {
     "reading": readings.choose,
     "pull": readings.pull,
+    "live": live.live,
     "spin": readings.spin,
     "inertia": inertia.inertia,
+    "hand": by_hand.hand,
     "finding": bench.finding,
     "work": bench.work,
     "quote": agreements.quote,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from django.http import HttpResponse, HttpResponseNotAllowed
 
 from spoolwright.pages.diary import pen
-from spoolwright.pages.diary.ask import gauge
+from spoolwright.pages.diary.ask import gauge, instrument
 from spoolwright.pages.diary.ask.chooser import KindChooser
 from spoolwright.pages.diary.ask.pull import PullForm
 from spoolwright.pages.diary.ask.spin import SpinForm
@@ -14,7 +14,7 @@ from spoolwright.pages.diary.desk import Desk
 from spoolwright.sheets.reading_kinds import ReadingKind
 from spoolwright.shop.acts.open_diary import Written
 from spoolwright.shop.acts.take_pull import take_pull
-from spoolwright.shop.acts.take_reading import take_reading
+from spoolwright.shop.acts.take_reading import Signal, take_reading
 from spoolwright.shop.acts.take_spin import take_spin
 
 
@@ -30,11 +30,14 @@ def typed(desk: Desk, kind: ReadingKind) -> HttpResponse:
     form = TypedReadingForm(desk, kind)
 
     def act() -> Written:
+        if form.tool_field:
+            instrument.remember(desk.request, kind.dimension, form.data.get("instrument", ""))
         return take_reading(
             hand=desk.hand,
             visit=desk.visit,
             values=form.values_given(),
             conditions=form.conditions(),
+            signal=Signal(instrument=form.tool.row) if form.tool else None,
             beside=form.beside(),
         )
 
