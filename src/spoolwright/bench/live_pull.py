@@ -179,7 +179,9 @@ def _climbed(force: Samples, first: int, stop: int) -> int:
 def _running(trace: PullTrace, top: int, stop: int) -> list[int]:
     found = [k for k in range(top + 1, stop) if trace.time[k] - trace.time[top] >= _SETTLED]
     if len(found) < FEWEST:
-        after = f"after the start ({_as_typed(trace, float(trace.force[top]))}) come {len(found)} numbers"
+        start = _as_typed(trace, float(trace.force[top]))
+        came = f"{len(found)} number" if len(found) == 1 else f"{len(found)} numbers"
+        after = f"after the start ({start}) there {'is' if len(found) == 1 else 'are'} {came}"
         raise Unreadable(f"{after}, too few to tell a running pull", "", _ACCEPTED)
     return found
 

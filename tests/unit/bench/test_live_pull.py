@@ -71,9 +71,9 @@ def test_the_maker_s_step_counts_where_it_is_coarser_than_what_was_typed() -> No
 @pytest.mark.parametrize(
     ("typed", "words"),
     [
-        ("0 2.9\n1 2.4\n2 2.4", "after the start (2.90 kg) come 2 numbers"),
+        ("0 2.9\n1 2.4\n2 2.4", "after the start (2.90 kg) there are 2 numbers"),
         ("0 0\n1 0", "every number is nought"),
-        ("0 0.5\n1 1\n2 1.6\n3 2.4\n4 3.2", "come 0 numbers"),
+        ("0 0.5\n1 1\n2 1.6\n3 2.4\n4 3.2", "there are 0 numbers"),
     ],
 )
 def test_too_few_numbers_are_refused(typed: str, words: str) -> None:
