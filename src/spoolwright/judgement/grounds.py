@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from math import pi
 
 from spoolwright import quantities
-from spoolwright.judgement import drag_train, free_spin
+from spoolwright.judgement import book_lessons, drag_train, free_spin
+from spoolwright.judgement.book_lessons import Lesson
 from spoolwright.judgement.reel_state import ReelState
 from spoolwright.judgement.taken import Taken
 from spoolwright.judgement.works import all_works
@@ -40,6 +41,7 @@ class Grounds:
     used: tuple[Taken, ...]
     works: tuple[str, ...]
     system: str = "metric"
+    taught: Mapping[str, Lesson] = field(default_factory=dict)
 
     @property
     def sheet_words(self) -> str:
@@ -67,19 +69,24 @@ class Grounds:
         held = self.state.ranges[name]
         span = quantities.show_interval(held.low, held.high, _RANGE_DIMENSIONS[name], self.system)
         said = f"{_NAMES[name]} from {span}"
+        book = self._book(name)
         by = self._works((name,))
         # A reading taken before a work that renews the thing itself says nothing of the thing after it.
-        return (f"{said} ({held.mark})", *by) if by else (f"{said} ({held.mark})", *self._readings((name,)))
+        own = by or self._readings((name,))
+        return (f"{said} ({held.mark}){book}", *own)
 
     def of_spin(self) -> tuple[str, ...]:
         """Why the spool is expected to spin so long."""
         oil = lubricants.lubricant(self.state.bearing_lubricant)
         return (
             f"{self.sheet_words}: spool, {len(free_spin.spool_bearings(self.sheet))} bearings",
-            f"{oil.title}; drag of bearings, ends and level wind (judgement prior)",
+            f"{oil.title}; drag of bearings, ends and level wind (judgement prior){self._of_bearings()}",
             *self._readings(("spin_time", "stop_time")),
             *self._works(("spin_time",)),
         )
+
+    def _of_bearings(self) -> str:
+        return self._book("oil_factor") or self._book("grease_factor")
 
     def of_line(self, diameter: float, measured: bool) -> tuple[str, ...]:
         """Why so much line is expected to go on."""
@@ -113,8 +120,13 @@ class Grounds:
         for pair in self.state.pairs:
             name = drag_train.friction_name(pair.face_material, pair.lubrication)
             span = f"{pair.friction.low:.2f} to {pair.friction.high:.2f}"
-            said[name] = f"friction of {name}: {span} ({pair.friction.how})"
+            said[name] = f"friction of {name}: {span} ({pair.friction.how}){self._book(name)}"
         return list(said.values())
+
+    def _book(self, draws: str) -> str:
+        """What this shop has learned of it, where it has."""
+        lesson = self.taught.get(draws)
+        return f"; {book_lessons.said(lesson)}" if lesson else ""
 
     def _readings(self, kinds: Sequence[str]) -> list[str]:
         return [self._reading(one) for one in self.used if one.kind in kinds]

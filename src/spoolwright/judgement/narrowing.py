@@ -9,6 +9,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from spoolwright.judgement import drag_train, free_spin
+from spoolwright.judgement.book_lessons import (
+    NOTHING_LEARNED,
+    Learned,
+    Lesson,
+    Lessons,
+    for_state,
+    moved_over,
+)
 from spoolwright.judgement.expected_readings import deviation, expected
 from spoolwright.judgement.monte_carlo import (
     Distribution,
@@ -62,9 +70,17 @@ class Known:
     start_speed: float | None
     samples: int
     seed: int
+    learned: Lessons = NOTHING_LEARNED
 
 
-def know(sheet: ReelSheet, readings: Readings, *, samples: int, seed: int) -> Known:
+def know(
+    sheet: ReelSheet,
+    readings: Readings,
+    *,
+    samples: int,
+    seed: int,
+    learned: Lessons = NOTHING_LEARNED,
+) -> Known:
     """Draw what is not known of a reel, and keep the draws that explain its readings.
 
     Parameters
@@ -78,6 +94,8 @@ def know(sheet: ReelSheet, readings: Readings, *, samples: int, seed: int) -> Kn
         How many draws to keep **[-]**, 100 or more.
     seed : int
         Start of the generator **[-]**.
+    learned : Lessons
+        What the shop book has taught **[-]**; nothing: the sheets' own ranges.
 
     Returns
     -------
@@ -108,15 +126,15 @@ def know(sheet: ReelSheet, readings: Readings, *, samples: int, seed: int) -> Kn
     state = as_found(sheet) if taken else as_built(sheet)
     speed = next((one.measured.value for one in taken if one.kind == "spin_initial_speed"), None)
     pool = max(samples, POOL) if taken else samples
-    drawn = draw(_inputs(state), samples=pool, seed=seed)
+    drawn = draw(inputs(state, for_state(learned, sheet, state)), samples=pool, seed=seed)
     weights, used, notes = _weigh(sheet, state, drawn, taken, speed)
     kept = {block: _keep(found, samples, seed) for block, found in weights.items()}
     rest = np.arange(samples)
     draws = {name: values[kept.get(_block(name), rest)] for name, values in drawn.items()}
-    return Known(sheet, state, draws, taken, used, notes, speed, samples, seed)
+    return Known(sheet, state, draws, taken, used, notes, speed, samples, seed, learned)
 
 
-def then(known: Known, after: ReelState) -> dict[str, Sample]:
+def then(known: Known, after: ReelState, sheet: ReelSheet | None = None) -> dict[str, Sample]:
     """The draws for the same reel after some works: what they renew is drawn anew, everything else stays.
 
     Parameters
@@ -125,6 +143,8 @@ def then(known: Known, after: ReelState) -> dict[str, Sample]:
         The reel as it stands **[SI]**.
     after : ReelState
         The state that the works would leave **[SI]**.
+    sheet : ReelSheet or None
+        The reel as they would leave it, where they change it **[SI]**.
 
     Returns
     -------
@@ -147,7 +167,11 @@ def then(known: Known, after: ReelState) -> dict[str, Sample]:
     faces = _frictions(after)
     # New discs are of another lot: what the old ones did says nothing of them.
     new_faces = faces if after.new_discs else {n: d for n, d in faces.items() if n not in known.draws}
-    return {**known.draws, **draw({**fresh, **new_faces}, samples=known.samples, seed=known.seed + 1)}
+    was = for_state(known.learned, known.sheet, known.state)
+    now = for_state(known.learned, sheet or known.sheet, after)
+    anew = _as_learned({**fresh, **new_faces}, now)
+    kept = moved_over({n: d for n, d in known.draws.items() if n not in anew}, was, now)
+    return {**known.draws, **kept, **draw(anew, samples=known.samples, seed=known.seed + 1)}
 
 
 def _weigh(
@@ -197,9 +221,38 @@ def _block(name: str) -> str:
     return name if name in _ALONE else "drag"
 
 
-def _inputs(state: ReelState) -> dict[str, Distribution]:
+def inputs(state: ReelState, taught: Mapping[str, Lesson] | None = None) -> dict[str, Distribution]:
+    """Everything that is not known of a reel in a state, as it is drawn.
+
+    Parameters
+    ----------
+    state : ReelState
+        The state **[SI]**.
+    taught : mapping of str to Lesson or None
+        Lessons of the shop book by name of draw **[-]**.
+
+    Returns
+    -------
+    dict of str to Distribution
+        By name **[SI]**.
+
+    Source
+    ------
+    JCGM 101:2008, 6.4; ranges with their marks.
+
+    Examples
+    --------
+    >>> from spoolwright.sheets import reel_sheet
+    >>> "felt, greased" in inputs(as_built(reel_sheet.load("tarvak-52")))
+    True
+    """
     held = {name: known.distribution for name, known in state.ranges.items()}
-    return {**DRAG_DRAWS, **free_spin.SPIN_DRAWS, **_frictions(state), **held}
+    drawn = {**DRAG_DRAWS, **free_spin.SPIN_DRAWS, **_frictions(state), **held}
+    return _as_learned(drawn, taught or {})
+
+
+def _as_learned(drawn: Mapping[str, Distribution], taught: Mapping[str, Lesson]) -> dict[str, Distribution]:
+    return {name: Learned(one, taught[name]) if name in taught else one for name, one in drawn.items()}
 
 
 def _frictions(state: ReelState) -> dict[str, Distribution]:

@@ -9,6 +9,7 @@ from math import pi
 import numpy as np
 
 from spoolwright.judgement import drag_train, free_spin, grounds, meaning
+from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons, for_state
 from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.narrowing import Known, know, then
@@ -88,6 +89,7 @@ def predict(
     seed: int = 1,
     system: str = "metric",
     known: Known | None = None,
+    learned: Lessons = NOTHING_LEARNED,
 ) -> Prediction:
     """Predict the readings of a reel, as it is or as some works would leave it.
 
@@ -107,6 +109,8 @@ def predict(
         "metric" or "imperial" **[-]**, for the words.
     known : Known or None
         What `know` made of the same sheet and readings, so that several sets of works share it **[SI]**.
+    learned : Lessons
+        What the shop book has taught, where `known` is not given **[-]**.
 
     Returns
     -------
@@ -136,11 +140,12 @@ def predict(
     >>> pull.low < pull.middle < pull.high
     True
     """
-    known = known or know(sheet, readings, samples=samples, seed=seed)
+    known = known or know(sheet, readings, samples=samples, seed=seed, learned=learned)
     done = chosen(tuple(works), sheet.reel.kind)
     state, sheet = after(known.state, sheet, done), changed(sheet, done)
-    draws = then(known, state)
-    told = grounds.Grounds(sheet, state, known.used, tuple(works), system)
+    draws = then(known, state, sheet)
+    taught = for_state(known.learned, sheet, state)
+    told = grounds.Grounds(sheet, state, known.used, tuple(works), system, taught)
     values, limited_by = _drag_values(sheet, state, draws, told)
     values |= _plain_values(sheet, state, draws, told, known.start_speed)
     values |= _line_values(sheet, known.taken, draws, told)

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from spoolwright.judgement import money
+from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons
 from spoolwright.judgement.findings import Finding, Wrong, whats_wrong
 from spoolwright.judgement.job_price import NOTHING_BEFORE, Before
 from spoolwright.judgement.load_ladder import Ladder, load_ladder
@@ -49,6 +50,7 @@ class Case:
     sound: Prediction | None = None
     now: Prediction | None = None
     known: Known | None = None
+    learned: Lessons = NOTHING_LEARNED
 
     @property
     def kind(self) -> str:
@@ -70,6 +72,10 @@ class Case:
             self.sheet, self.readings, self._ids(works), system=self.around.system, known=self.known
         )
 
+    def minutes(self, work: Work, *, opened: bool) -> int:
+        """Minutes of a work as this shop takes them [min]; the list's own where the book has not said."""
+        return self.learned.minutes_of(work.id, self.kind, work.minutes(self.kind, reel_is_open=opened))
+
     def _ids(self, works: Sequence[Work]) -> list[str]:
         return [*(name for name in self.around.before.works if self._is_done(name)), *(w.id for w in works)]
 
@@ -90,6 +96,7 @@ def open_case(
     around: Around = NOTHING_AROUND,
     samples: int = 2000,
     seed: int = 1,
+    learned: Lessons = NOTHING_LEARNED,
 ) -> Case:
     """Put together what the options of one quote share.
 
@@ -108,6 +115,8 @@ def open_case(
         **[-]**.
     samples, seed : int
         Draws and start of the prediction **[-]**.
+    learned : Lessons
+        What the shop book has taught: predictions and minutes follow it **[-]**.
 
     Returns
     -------
@@ -128,9 +137,9 @@ def open_case(
     """
     taken = listed(readings)
     if sheet is None:
-        return Case(None, readings, whats_wrong(None, taken, findings, None), rates, around)
-    sound = predict(sheet, {}, samples=samples, seed=seed, system=around.system)
-    known = know(sheet, readings, samples=samples, seed=seed)
+        return Case(None, readings, whats_wrong(None, taken, findings, None), rates, around, learned=learned)
+    sound = predict(sheet, {}, samples=samples, seed=seed, system=around.system, learned=learned)
+    known = know(sheet, readings, samples=samples, seed=seed, learned=learned)
     now = predict(sheet, readings, system=around.system, known=known) if taken else sound
     wrong = whats_wrong(sheet, taken, findings, sound)
-    return Case(sheet, readings, wrong, rates, around, sound, now, known)
+    return Case(sheet, readings, wrong, rates, around, sound, now, known, learned)

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from spoolwright.judgement import option_words
+from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons
 from spoolwright.judgement.carried import Carried, carried
 from spoolwright.judgement.findings import Finding
-from spoolwright.judgement.job_price import price_of
+from spoolwright.judgement.job_price import OPENS, price_of
 from spoolwright.judgement.option_works import Way, three_ways
 from spoolwright.judgement.prediction import Predicted, Prediction
 from spoolwright.judgement.price import Charge, Line, Priced
@@ -75,6 +76,7 @@ def three_options(
     around: Around = NOTHING_AROUND,
     samples: int = 2000,
     seed: int = 1,
+    learned: Lessons = NOTHING_LEARNED,
 ) -> tuple[Option, Option, Option]:
     """Three ways to go on with a reel, each priced and predicted.
 
@@ -93,6 +95,8 @@ def three_options(
         **[-]**.
     samples, seed : int
         Draws and start of the prediction **[-]**.
+    learned : Lessons
+        What the shop book has taught **[-]**.
 
     Returns
     -------
@@ -118,7 +122,9 @@ def three_options(
     >>> [option.key for option in options]
     ['put right', 'improve', 'most']
     """
-    case = open_case(sheet, readings, findings, rates, around=around, samples=samples, seed=seed)
+    case = open_case(
+        sheet, readings, findings, rates, around=around, samples=samples, seed=seed, learned=learned
+    )
     put_right, improve, most = (offer(case, way) for way in three_ways(case))
     return put_right, improve, most
 
@@ -153,7 +159,11 @@ def offer(case: Case, way: Way, changes: Changes = NO_CHANGES) -> Option:
     >>> offer(case, way).total_minor, offer(case, way, Changes(part_prices={"pawl": 8000})).total_minor
     (74400, 72900)
     """
-    works = tuple(_with_minutes(work, changes.minutes) for work in way.works)
+    opened = OPENS in {*case.around.before.works, *(work.id for work in way.works)}
+    learned = (
+        {work.id: case.minutes(work, opened=opened) for work in way.works} if case.learned.minutes else {}
+    )
+    works = tuple(_with_minutes(work, {**learned, **changes.minutes}) for work in way.works)
     rates = replace(case.rates, own_prices={**case.rates.own_prices, **changes.part_prices})
     job = price_of(
         works, case.kind, rates, posted=case.around.posted, more=changes.more, before=case.around.before

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from itertools import combinations
 
 from spoolwright import quantities
+from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons
 from spoolwright.judgement.how_far import too_far
 from spoolwright.judgement.load_ladder import load_ladder
 from spoolwright.judgement.narrowing import know
@@ -36,6 +37,7 @@ def ways_to_reach(
     samples: int = 2000,
     seed: int = 1,
     system: str = "metric",
+    learned: Lessons = NOTHING_LEARNED,
 ) -> tuple[Way, ...]:
     """Works, alone or two together, after which the greatest pull is expected to reach a target.
 
@@ -51,6 +53,8 @@ def ways_to_reach(
         Draws and start of the prediction **[-]**.
     system : str
         "metric" or "imperial" **[-]**, for the words.
+    learned : Lessons
+        What the shop book has taught **[-]**.
 
     Returns
     -------
@@ -78,8 +82,8 @@ def ways_to_reach(
         raise ValueError(f"target_pull: more than 0 is accepted; got {target_pull}")
     if sheet.drag is None:
         return ()
-    built = predict(sheet, {}, samples=samples, seed=seed).values.get("pull_full_spool")
-    known = know(sheet, readings, samples=samples, seed=seed)
+    built = predict(sheet, {}, samples=samples, seed=seed, learned=learned).values.get("pull_full_spool")
+    known = know(sheet, readings, samples=samples, seed=seed, learned=learned)
     found: list[Way] = []
     for works in _sets(sheet):
         ids = [work.id for work in works]
