@@ -15,6 +15,7 @@ from spoolwright.papers.charts.side_by_side_chart import side_by_side
 from spoolwright.papers.charts.sparkline import trace_mark
 from spoolwright.papers.charts.spin_chart import Spin, spin_down
 from spoolwright.papers.charts.states_chart import Along, Curve, Rule, Story, Zone, states
+from spoolwright.papers.charts.study_chart import Studied, study
 from spoolwright.papers.charts.swing_chart import Swung, swing
 
 __all__ = [
@@ -29,6 +30,7 @@ __all__ = [
     "Rule",
     "Spin",
     "Story",
+    "Studied",
     "Swung",
     "Then",
     "Zone",
@@ -42,6 +44,7 @@ __all__ = [
     "side_by_side",
     "spin_down",
     "states",
+    "study",
     "swing",
     "to_svg",
     "trace_mark",

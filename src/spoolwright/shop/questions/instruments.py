@@ -33,7 +33,7 @@ class Study:
 
     @cached_property
     def read(self) -> StudyRead:
-        return gauge_study.read(block(self.tries), self.row.tolerance_si)
+        return gauge_study.read(self.values, self.row.tolerance_si)
 
     @property
     def parts(self) -> tuple[str, ...]:
@@ -42,6 +42,11 @@ class Study:
     @property
     def persons(self) -> tuple[str, ...]:
         return tuple(dict.fromkeys(row[1] for row in self.tries))
+
+    @property
+    def values(self) -> Any:
+        """Its tries as parts by persons by tries [SI]."""
+        return block(self.tries)
 
     @property
     def words(self) -> str:
@@ -104,6 +109,11 @@ def every(*, put_away: bool = True) -> tuple[Shelved, ...]:
 def marked(mark: str) -> Shelved | None:
     """The instrument that carries this mark."""
     return next(iter(_shelved(Instrument.objects.filter(mark__iexact=mark))), None)
+
+
+def numbered(number: int) -> Shelved | None:
+    """The instrument with this number of the house."""
+    return next(iter(_shelved(Instrument.objects.filter(pk=number))), None)
 
 
 def measuring(dimension: str) -> tuple[Shelved, ...]:
