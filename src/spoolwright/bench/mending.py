@@ -12,10 +12,14 @@ from spoolwright.bench.unreadable import Unreadable
 FEWEST = 8
 """Ticks below which a coast-down says nothing."""
 
+MOST = 12_000
+"""Ticks beyond which no spool's coast goes: ten minutes at twenty turns a second."""
+
 Times = NDArray[np.float64]
 Turns = NDArray[np.int64]
 
 _ACCEPTED = f"{FEWEST} ticks or more, one a turn, from a spool that slows down by itself"
+_MANY = f"at most {MOST} ticks: one a turn, or fewer marks"
 _SEEDS = 6
 _ALIKE = 0.06
 _SLOWING = 0.3
@@ -147,7 +151,8 @@ class _Count:
 
     def take(self, times: Times, tick: int) -> bool:
         """Keep this tick if it falls on a turn, or let it stand for the last one; False for a stranger."""
-        kept, turns = self.kept[self.base :], self.turns[self.base :]
+        since = max(self.base, len(self.kept) - _LONG_BASE)
+        kept, turns = self.kept[since:], self.turns[since:]
         foretold, slack = _foretell(times, kept, turns, float(times[tick]), self.uneven)
         turn = round(foretold)
         off = abs(foretold - turn)
@@ -174,6 +179,8 @@ def _without_lonely_first(count: _Count) -> tuple[Turns, Turns]:
 def _check(times: Times) -> None:
     if len(times) < FEWEST:
         raise Unreadable(f"there are {len(times)} ticks", "", _ACCEPTED)
+    if len(times) > MOST:
+        raise Unreadable(f"there are {len(times)} ticks, more than any coast of a spool has", "", _MANY)
     if not np.all(np.isfinite(times)) or np.any(np.diff(times) < 0):
         raise Unreadable("the tick times do not follow one another", "", "times in the order they were heard")
 
@@ -226,7 +233,9 @@ def _resume(times: Times, count: _Count, i: int) -> bool:
     """After a long silence: begin anew with three even ticks; the speeds beside it tell how long it was."""
     gap = float(times[i] - times[count.kept[-1]])
     rate = _rate(times, count)
-    usual = float(np.max(np.diff(times[count.kept[count.base :][-_SHORT_BASE:]]), initial=0.0))
+    usual = float(
+        np.max(np.diff(times[count.kept[max(count.base, len(count.kept) - _SHORT_BASE) :]]), initial=0.0)
+    )
     if gap * rate < _SILENCE or gap < _SILENCE / 2 * usual:
         return False
     steps = np.maximum(np.diff(times[i : i + _LOOK_AHEAD]), 1e-12)
