@@ -3,7 +3,7 @@
 import numpy as np
 
 from spoolwright.bench.uncertainty import Measured
-from spoolwright.papers import bag_tag, charts, invoice, proof_sheet, quote
+from spoolwright.papers import bag_tag, charts, invoice, proof_sheet, quote, reading_sheet
 from spoolwright.papers.figures import Span
 from spoolwright.papers.parties import Addressee, House, ReelMark
 from spoolwright.papers.typesetting import Picture
@@ -202,3 +202,28 @@ def an_invoice(**changes: object) -> invoice.Invoice:
         "next_service": "In nine to twelve months.",
     }
     return invoice.Invoice(**(told | changes))  # type: ignore[arg-type]
+
+
+def a_reading(**changes: object) -> reading_sheet.ReadingSheet:
+    told: dict[str, object] = {
+        "shop": SHOP,
+        "customer": CUSTOMER,
+        "reel": REEL,
+        "number": "88-R7",
+        "date": "3 March 2026",
+        "title": "Reading of your Tarvak 58R: pull trace",
+        "facts": (("received", "2 March 2026"), ("read", "3 March 2026, 14:10, at the shop")),
+        "method": ("Straight from the spool, no rod.",),
+        "conditions": "line on, radius 23.5 mm",
+        "results": (
+            reading_sheet.Stated("Start-up pull", pull(3.9)),
+            reading_sheet.Stated("Start-up ratio", "1.50", "", "outside", "up to 1.10", "1 in 4,000"),
+        ),
+        "pictures": (pull_chart(),),
+        "instruments": (proof_sheet.Instrument("Load cell L1", "± 0.5 % of the reading", "1 March 2026"),),
+        "budget": (reading_sheet.BudgetLine("start-up pull", "gauge", "from what is known", "0.050 kg"),),
+        "deviations": ("The gauge's accuracy was not given.",),
+        "rule": "Said only where the chance of it being so is at least 95 %.",
+        "signed": (proof_sheet.Signature("Torbal Kvie", "read", "3 March 2026"),),
+    }
+    return reading_sheet.ReadingSheet(**(told | changes))  # type: ignore[arg-type]
