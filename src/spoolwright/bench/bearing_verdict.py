@@ -21,6 +21,7 @@ _RIVAL = 0.5
 _LOUD_SHARE = 0.25
 _BLURRED = 0.01
 """Knocks a little early or late blur a line into its neighbours, which are no stranger then."""
+_OFF = 0.02
 _SPIKY = 0.75
 _UNKNOWN_DEEP = 0.35
 _HALVES_AND_QUARTERS = 7
@@ -106,6 +107,9 @@ def _against(kind: str, others: list[str], seen: dict[str, Comb], heard: Heard) 
     best = seen[kind]
     if best.depth < _DEEP[kind] or best.lines[0].size < _FIRST_DEEP:
         return "Too faint to be called damage: a sound bearing can do as much."
+    off = abs(best.rate / best.expected - 1)
+    if off > (_OFF if heard.turns_heard else 2 * _OFF):
+        return f"The lines stand {off:.1%} off its rate: balls slip less than that."
     size, rate = _stranger(kind, best, heard)
     if size > best.depth:
         where = f"{rate:.1f} {heard.unit}"
@@ -144,7 +148,7 @@ def _doubts(heard: Heard) -> Iterator[str]:
     hints = [kind for kind, one in heard.combs.items() if _is_a_hint(kind, one, _searched(heard))]
     if hints:
         names = " and ".join(_NAMES[kind] for kind in hints)
-        yield f"A hint of lines stands at the rate of: {names}; too little to name it, too much to rule it out."
+        yield f"A hint of lines stands at the rate of: {names}; too little to name, too much to rule out."
     if heard.loud_share > _LOUD_SHARE:
         yield (
             f"{heard.loud_share:.0%} of the noise lies high, where knocks ring: hiss of the recording or a "
