@@ -1,4 +1,4 @@
-"""The reading sheet: one reading with its method, uncertainty, instrument and traces, as a laboratory states it.
+"""The reading sheet: one reading with its method, uncertainty, instrument and traces.
 
 It follows the list of ISO/IEC 17025:2017, 7.8.2 and 7.8.4 (from memory), and says that no accreditation
 stands behind it.
@@ -18,7 +18,7 @@ from spoolwright.papers.proof_sheet import Instrument, Signature
 from spoolwright.papers.typesetting import Picture
 
 CALLS = ("inside", "outside", "too close to call")
-NOT_NAMED = "instrument not named"
+NOT_NAMED, NEVER_CHECKED = "instrument not named", "no check on record"
 
 
 @dataclass(frozen=True)
@@ -136,9 +136,7 @@ def render(sheet: ReadingSheet) -> bytes:
         "coverage": coverage(sheet),
         "charts": [chart.says for chart in sheet.pictures],
         "said": sheet.said,
-        "instruments": [
-            [it.name, it.accuracy, it.checked or "no check on record"] for it in sheet.instruments
-        ],
+        "instruments": [[it.name, it.accuracy, it.checked or NEVER_CHECKED] for it in sheet.instruments],
         "not_named": NOT_NAMED,
         "budget": [[row.result, row.source, row.known, row.amount] for row in sheet.budget],
         "deviations": sheet.deviations,

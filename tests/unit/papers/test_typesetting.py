@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from spoolwright.papers import bag_tag, invoice, proof_sheet, quote, typesetting
+from spoolwright.papers import bag_tag, invoice, proof_sheet, quote, reading_sheet, typesetting
 from spoolwright.papers.typesetting import PaperRefused, Picture
 from tests.unit.papers import pdf, samples
 
@@ -12,6 +12,7 @@ PAPERS = {
     "bag tag": lambda: bag_tag.render(samples.tag()),
     "quote": lambda: quote.render(samples.a_quote()),
     "proof sheet": lambda: proof_sheet.render(samples.a_proof()),
+    "reading sheet": lambda: reading_sheet.render(samples.a_reading()),
     "invoice": lambda: invoice.render(samples.an_invoice()),
 }
 
@@ -42,7 +43,7 @@ def test_a_picture_without_words_is_refused() -> None:
 
 
 def test_an_unknown_template_is_refused_with_those_that_are_known() -> None:
-    with pytest.raises(PaperRefused, match="bag_tag, invoice, proof_sheet, quote"):
+    with pytest.raises(PaperRefused, match="bag_tag, invoice, proof_sheet, quote, reading_sheet"):
         typesetting.render("letter", {})
 
 
@@ -70,6 +71,7 @@ def test_a_nasty_customer_name_stays_on_the_paper(name: str) -> None:
     papers = {
         "quote": lambda: quote.render(samples.a_quote(customer=nasty, asked=samples.NASTY)),
         "proof sheet": lambda: proof_sheet.render(samples.a_proof(customer=nasty, rule=samples.NASTY)),
+        "reading sheet": lambda: reading_sheet.render(samples.a_reading(customer=nasty, rule=samples.NASTY)),
         "invoice": lambda: invoice.render(samples.an_invoice(customer=nasty, warranty=samples.NASTY)),
     }
     assert "#panic()" in pdf.squeezed(papers[name]())
