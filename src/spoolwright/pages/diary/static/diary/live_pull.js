@@ -22,7 +22,7 @@
       this.go = key("Start", () => this.started ? this.stop() : this.start());
       this.undo = key("Undo the last", () => this.takeBack());
       const keys = KEYS.map((mark) => key(mark, () => this.press(mark), mark === "." ? { ariaLabel: "decimal point" } : {}));
-      keys.push(key("⌫", () => { this.number.value = this.number.value.slice(0, -1); }, { ariaLabel: "rub out a digit" }));
+      keys.push(key("rub out", () => { this.number.value = this.number.value.slice(0, -1); }, { className: "plain-button live-rub" }));
       const pad = make("div", { className: "live-pad", role: "group", ariaLabel: "The numbers, typed as the pull goes" },
         this.said, make("div", { className: "live-top" }, this.clock, this.last), make("div", { className: "live-shown" }, this.number, this.unit),
         make("div", { className: "live-keys" }, ...keys), key("Enter", () => this.enter(), { className: "ink-button live-enter" }), make("div", { className: "live-ways" }, this.go, this.undo));
