@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from spoolwright.command.gauge_options import gauge_arguments, gauge_of, way_arguments, way_of
-from spoolwright.quantities import SYSTEMS, read, show
+from spoolwright.quantities import SYSTEMS, read
 
 SUMMARY = "read a series of pulls: where the drag bites, what a turn adds, and what is wrong with it"
 TYPED = "series FILE --sheet SHEET [--radius RADIUS] [--json]"
@@ -152,13 +152,11 @@ def _value(value: Any) -> dict[str, Any] | None:
 
 def _fade(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str], dict[str, Any]]:
     from spoolwright.bench import pull_fade
+    from spoolwright.judgement import repeat_words
 
     found = pull_fade.fit(taken)
-    change = show(found.change.value, "ratio", unit="%", uncertainty=found.change.expanded)
-    does = "may hold or not" if found.verdict == pull_fade.CANNOT_TELL else found.verdict
-    first = show(found.first.value, "force", args.units, uncertainty=found.first.expanded)
     said = [
-        f"The pull {does}: {change} from the first pull, {first}, to the last.",
+        *repeat_words.fade_words(found, args.units),
         *(f"Note: {note}" for note in _notes(args, found.notes)),
     ]
     data = {
@@ -173,14 +171,13 @@ def _fade(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str], 
 
 def _speed(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str], dict[str, Any]]:
     from spoolwright.bench import pull_speed
+    from spoolwright.judgement import repeat_words
 
     found = pull_speed.fit(taken)
-    change = show(found.per_tenfold.value, "ratio", unit="%", uncertainty=found.per_tenfold.expanded)
-    said = [f"The drag {_verdict(found.verdict)}.", f"Ten times the line speed changes the pull by {change}."]
-    for words, speed in (("Juddered up to", found.rough_up_to), ("Smooth from", found.smooth_from)):
-        if speed is not None:
-            said.append(f"{words} {show(speed, 'speed', args.units)} of line.")
-    said += [f"Note: {note}" for note in _notes(args, found.notes)]
+    said = [
+        *repeat_words.speed_words(found, args.units),
+        *(f"Note: {note}" for note in _notes(args, found.notes)),
+    ]
     above = found.smooth_above
     data = {
         "verdict": found.verdict,
@@ -192,11 +189,3 @@ def _speed(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str],
         "notes": list(_notes(args, found.notes)),
     }
     return said, data
-
-
-def _verdict(verdict: str) -> str:
-    from spoolwright.bench import pull_speed
-
-    if verdict == pull_speed.CANNOT_TELL:
-        return "cannot be told to stick and slip or not"
-    return f"is {verdict}" if verdict.startswith("smooth") else verdict

@@ -15,6 +15,7 @@ from django.db import connection
 from spoolwright.bench import live_pull, live_rows, pull_trace, spin_down, ticks
 from spoolwright.bench.budget import Contribution
 from spoolwright.bench.gauge import Gauge
+from spoolwright.bench.pulls import OnePull
 from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.demo import signals
@@ -35,6 +36,7 @@ from spoolwright.shop.acts.take_pull import Pulled
 from spoolwright.shop.acts.take_reading import Value
 from spoolwright.shop.acts.write_work import Done, Labour
 from spoolwright.shop.questions.kept_inertia import KeptInertia
+from spoolwright.shop.questions.kept_series import Drag, KeptSeries, kept_series
 from spoolwright.shop.records.ink import inked_tables
 from tests import people
 from tests.shop import walk
@@ -111,6 +113,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "take_inertia": {"visit": visit, "kept": an_inertia(), "conditions": {"line": "off"}},
         "take_live_pull": {"visit": visit, "pulled": a_typed_pull(), "conditions": walk.PULLS},
         "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
+        "take_series": {"visit": visit, "kept": a_series(), "conditions": walk.PULLS},
         "take_spin": {"visit": visit, "spin": a_spin(), "conditions": walk.PULLS},
         "write_again": {
             "entry": measured.reading.entry,
@@ -136,6 +139,11 @@ def a_pull() -> Pulled:
 def an_inertia() -> KeptInertia:
     stated = Measured(9e-6, 2e-7, "inertia")
     return KeptInertia("sizes", stated, (), (Contribution("spool_inertia", "drawing", "B", 2e-7),))
+
+
+def a_series() -> KeptSeries:
+    taken = [OnePull(t, 8.0 * t, 9.0 * t) for t in (1.0, 2.0, 3.0)]
+    return kept_series("turns", taken, Gauge(), Drag(None))
 
 
 def a_spin() -> SpinDown:

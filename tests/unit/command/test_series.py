@@ -79,7 +79,7 @@ def test_a_drag_that_fades_and_one_that_judders_when_slow(
 ) -> None:
     fading = "number;running [kg]\n" + "".join(f"{n};{5 - 0.3 * n:.2f}\n" for n in range(8))
     assert data(capsys, written(tmp_path, fading), "--along", "number")["verdict"] == "fades"
-    assert "The pull fades" in asked(capsys, written(tmp_path, fading), "--along", "number")
+    assert "The drag fades" in asked(capsys, written(tmp_path, fading), "--along", "number")
     slow = "speed [m/s];running [kg];judder [%]\n0.02;3.0;40\n0.1;3.0;20\n0.3;3.0;4\n0.6;3.0;3\n"
     found = data(capsys, written(tmp_path, slow), "--along", "speed")
     assert found["verdict"] == "sticks and slips when slow"

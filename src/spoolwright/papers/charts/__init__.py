@@ -7,10 +7,12 @@ a reel's mark.
 
 from spoolwright.papers.charts.band_chart import drag_by_turns, pull_by_fill
 from spoolwright.papers.charts.before_after_chart import before_after
+from spoolwright.papers.charts.book_chart import Step, coefficient_moves
 from spoolwright.papers.charts.flight_chart import Flight, flights
 from spoolwright.papers.charts.history_chart import Manner, Then, reading_history
 from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, picture, to_svg
 from spoolwright.papers.charts.pull_chart import Pull, pull_trace
+from spoolwright.papers.charts.series_chart import Series, pull_series
 from spoolwright.papers.charts.side_by_side_chart import side_by_side
 from spoolwright.papers.charts.sparkline import trace_mark
 from spoolwright.papers.charts.spin_chart import Spin, spin_down
@@ -28,17 +30,21 @@ __all__ = [
     "Manner",
     "Pull",
     "Rule",
+    "Series",
     "Spin",
+    "Step",
     "Story",
     "Studied",
     "Swung",
     "Then",
     "Zone",
     "before_after",
+    "coefficient_moves",
     "drag_by_turns",
     "flights",
     "picture",
     "pull_by_fill",
+    "pull_series",
     "pull_trace",
     "reading_history",
     "side_by_side",
