@@ -10,10 +10,10 @@ from typing import Any
 
 from spoolwright.quantities import SYSTEMS, NotAQuantity, read, show
 
-SUMMARY = "listen to a bearing at a steady speed: outer ring, inner ring, ball, cage, sound, or cannot tell"
+SUMMARY = "listen to a bearing, held at a speed or coasting: outer, inner, ball, cage, sound, or cannot tell"
 TYPED = (
-    'bearing FILE --speed "1750 rpm" (--balls 9 --ball-diameter "7.94 mm" --pitch-diameter "39.04 mm" '
-    '| --sheet SHEET --place "spool shaft, gear side") [--json]'
+    'bearing FILE (--speed "1750 rpm" | --coast) '
+    '(--balls 9 --ball-diameter "7.94 mm" --pitch-diameter "39.04 mm" | --sheet SHEET --place "spool shaft, gear side") [--json]'
 )
 
 _SIZES = '--balls 9 --ball-diameter "7.94 mm" --pitch-diameter "39.04 mm", or --sheet and --place'
@@ -30,7 +30,11 @@ _CAUTION = "Spin only what is held fast; keep fingers, sleeves and line off what
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a recording of the bearing running at one steady speed")
-    parser.add_argument("--speed", metavar="SPEED", required=True, help='of the shaft, such as "1750 rpm"')
+    parser.add_argument("--speed", metavar="SPEED", help='of the shaft, held steady, such as "1750 rpm"')
+    parser.add_argument("--coast", action="store_true", help="the spool spins down freely; its ticks count")
+    parser.add_argument(
+        "--ticks-per-turn", metavar="N", type=int, default=1, help="marks on the spool, with --coast"
+    )
     parser.add_argument("--balls", metavar="N", type=int, help="how many balls the bearing has")
     parser.add_argument("--ball-diameter", metavar="LENGTH", help='such as "7.94 mm"')
     parser.add_argument("--pitch-diameter", metavar="LENGTH", help="of the circle of the balls' middles")
@@ -42,13 +46,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     from spoolwright.bench import bearing_noise, recording
+    from spoolwright.bench.unreadable import Unreadable
 
-    speed = read(args.speed, "rotation")
-    if speed <= 0:
-        raise NotAQuantity(args.speed, "is not above zero", 'the speed of the shaft, such as "1750 rpm"')
+    if bool(args.speed) == args.coast:
+        reason = "how fast the shaft turns has not been said" if not args.speed else "both ways were said"
+        raise Unreadable(reason, "--speed", 'a steady speed such as "1750 rpm", or --coast')
+    speed = _speed(args.speed) if args.speed else 0.0
     bearing, remarks = _of_sheet(args.sheet, args.place) if args.sheet else _of_sizes(args)
     path = Path(args.file)
-    heard = bearing_noise.listen(recording.read(path, name=path.name), bearing, speed)
+    sound = recording.read(path, name=path.name)
+    heard = _coasting(sound, bearing, args) if args.coast else bearing_noise.listen(sound, bearing, speed)
     if args.json:
         print(json.dumps(_as_data(heard, bearing, remarks), ensure_ascii=False, indent=2))
     else:
@@ -56,50 +63,40 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
+def _speed(typed: str) -> float:
+    speed = read(typed, "rotation")
+    if speed <= 0:
+        raise NotAQuantity(typed, "is not above zero", 'the speed of the shaft, such as "1750 rpm"')
+    return speed
+
+
+def _coasting(sound: Any, bearing: Any, args: argparse.Namespace) -> Any:
+    """The spool spins down and its ticks say how far it has turned."""
+    from spoolwright.bench import order_tracking, spin_down, ticks, turning
+    from spoolwright.bench.unreadable import Unreadable
+
+    if args.ticks_per_turn < 1:
+        raise Unreadable(f"{args.ticks_per_turn} ticks a turn cannot be", "--ticks-per-turn", "1 or more")
+    spin = spin_down.fit(ticks.mend(ticks.find(sound)), ticks_per_turn=args.ticks_per_turn)
+    return order_tracking.listen(sound, bearing, turning.of_coast(spin))
+
+
 def _of_sizes(args: argparse.Namespace) -> tuple[Any, tuple[str, ...]]:
-    from spoolwright.bench.bearing_noise import Bearing
+    from spoolwright.bench import bearing_on_sheet
     from spoolwright.bench.unreadable import Unreadable
 
     if args.balls is None or args.ball_diameter is None or args.pitch_diameter is None:
         raise Unreadable("which bearing it is has not been said", "", _SIZES)
-    if not 3 <= args.balls <= 40:
-        raise Unreadable(f"{args.balls} balls cannot be", "--balls", "3 to 40")
     ball, pitch = read(args.ball_diameter, "length"), read(args.pitch_diameter, "length")
-    if not 0 < ball < pitch:
-        raise Unreadable(
-            f"balls of {args.ball_diameter} do not go on a circle of {args.pitch_diameter}",
-            "--ball-diameter",
-            "a ball above zero and smaller than the circle of the balls' middles",
-        )
-    return Bearing(args.balls, ball, pitch), ()
+    return bearing_on_sheet.typed(args.balls, ball, pitch, "--balls and --ball-diameter"), ()
 
 
 def _of_sheet(name: str, place: str | None) -> tuple[Any, tuple[str, ...]]:
     """The bearing at a place of a reel sheet, by its standard size."""
-    from spoolwright.bench.bearing_noise import Bearing
-    from spoolwright.bench.unreadable import Unreadable
+    from spoolwright.bench import bearing_on_sheet
     from spoolwright.sheets import reel_sheet
-    from spoolwright.sheets.bearing_sizes import bearing_size
 
-    on_sheet = {one.place: one for one in reel_sheet.load(name).bearings}
-    if place not in on_sheet:
-        reason = (
-            f"the sheet has no bearing at “{place}”"
-            if place
-            else "which of the sheet's bearings has not been said"
-        )
-        raise Unreadable(reason, "--place", ", ".join(f"“{known}”" for known in on_sheet))
-    found = on_sheet[place]
-    try:
-        size = bearing_size(found.size.bore, found.size.outer, found.size.width)
-    except KeyError as fault:
-        raise Unreadable(str(fault.args[0]), "--place", _SIZES) from None
-    if not (size.balls and size.ball_diameter and size.pitch_diameter):
-        raise Unreadable(f"how many balls a {size.name} has is not known here", "--place", _SIZES)
-    remarks = [f"Balls of a {size.name}: {size.balls_source} ({size.balls_how})."]
-    if found.balls and found.balls != size.balls:
-        remarks.append(f"The sheet counts {found.balls} balls, the list {size.balls}; the sheet's is used.")
-    return Bearing(found.balls or size.balls, size.ball_diameter, size.pitch_diameter), tuple(remarks)
+    return bearing_on_sheet.at(reel_sheet.load(name), place, "--place")
 
 
 def _as_data(heard: Any, bearing: Any, remarks: tuple[str, ...]) -> dict[str, Any]:
@@ -117,8 +114,8 @@ def _as_data(heard: Any, bearing: Any, remarks: tuple[str, ...]) -> dict[str, An
             "pitch_diameter": bearing.pitch_diameter,
         },
         "units": {
-            "rates": "Hz",
-            "shaft_rate": "Hz",
+            "rates": heard.unit,
+            "shaft_rate": heard.unit,
             "ball_diameter": "m",
             "pitch_diameter": "m",
             "depth": "1",
@@ -143,8 +140,9 @@ def _in_words(heard: Any, bearing: Any, remarks: tuple[str, ...], units: str) ->
     yield f"{_LINES[heard.verdict]}{sure}."
     sizes = [show(size, "length", system=units) for size in (bearing.ball_diameter, bearing.pitch_diameter)]
     yield f"Bearing: {bearing.balls} balls of {sizes[0]} on a circle of {sizes[1]}."
-    rates = ", ".join(f"{kind} {rate:.1f} Hz" for kind, rate in heard.rates.items())
-    yield f"Rates of its knocks: {rates}."
+    places = 1 if heard.unit == "Hz" else 2
+    rates = ", ".join(f"{kind} {rate:.{places}f}" for kind, rate in heard.rates.items())
+    yield f"Rates of its knocks, {heard.unit}: {rates}."
     yield "What it rests on:"
     yield from (f"  {sentence}" for sentence in heard.evidence)
     yield from (f"Note: {note}" for note in (*remarks, *heard.notes))

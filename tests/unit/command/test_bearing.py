@@ -10,6 +10,7 @@ import pytest
 
 from spoolwright.bench.bearing_noise import VERDICTS
 from spoolwright.command.__main__ import main
+from tests import coasting
 from tests.knocking import Case, recording
 
 SIZES = ("--balls", "9", "--ball-diameter", "7.94 mm", "--pitch-diameter", "39.04 mm")
@@ -87,3 +88,23 @@ def test_a_size_whose_balls_are_not_known_is_said_plainly(
     sheet.write_text(text.replace('"4 x 11 x 4 mm"', '"1.2 x 4 x 1.8 mm"', 1), encoding="utf-8")
     typed = ("--sheet", str(sheet), "--place", "spool shaft, gear side", "--speed", "1790 rpm")
     assert "not known" in asked(capsys, file, *typed, code=2)
+
+
+def test_a_coast_is_read_by_the_turn(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    sound = coasting.recording(coasting.Coast("outer", clear=0.1, seed=3, seconds=4.0, constant=25.0))
+    out = io.BytesIO()
+    with wave.open(out, "wb") as written:
+        written.setparams((1, 2, int(sound.rate), 0, "NONE", ""))
+        written.writeframes((sound.samples * 32767).astype("<i2").tobytes())
+    path = tmp_path / "coast.wav"
+    path.write_bytes(out.getvalue())
+    sizes = ("--balls", "7", "--ball-diameter", "1.588 mm", "--pitch-diameter", "6.175 mm")
+    told = json.loads(asked(capsys, str(path), *sizes, "--coast", "--json"))
+    assert told["verdict"] == "outer"
+    assert told["units"]["rates"] == "times a turn"
+    assert np.isclose(told["rates"]["outer"], 2.6, atol=0.01)
+
+
+def test_speed_or_coast_one_of_them(file: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert "--coast" in asked(capsys, file, *SIZES, code=2)
+    assert "--coast" in asked(capsys, file, *SIZES, "--coast", "--speed", "1750 rpm", code=2)
