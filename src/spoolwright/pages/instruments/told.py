@@ -1,0 +1,129 @@
+"""An instrument in words: what it leaves open today, what that rests on, what its checks found."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any
+
+from spoolwright import quantities
+from spoolwright.bench.instrument import Instrument
+from spoolwright.bench.uncertainty import Measured
+from spoolwright.judgement.guard_band import Limits, call
+from spoolwright.judgement.hand_words import TITLES
+from spoolwright.judgement.proof import chance_said
+from spoolwright.pages.words import shown
+from spoolwright.sheets.instrument_kinds import step_dimension
+from spoolwright.shop.questions.instruments import Shelved
+
+NEVER = "It was never checked."
+
+
+@dataclass(frozen=True)
+class OnTheList:
+    """One line of the list."""
+
+    shelved: Shelved
+    now: str
+    rests_on: str
+    last_check: str
+
+
+@dataclass(frozen=True)
+class Leaf:
+    """Everything about one instrument, in words."""
+
+    line: OnTheList
+    known: tuple[tuple[str, str], ...]
+    rows: tuple[tuple[str, str], ...]
+    why: str
+    checks: tuple[tuple[Any, str], ...]
+
+
+def on_the_list(shelved: Shelved, system: str) -> OnTheList:
+    now = shelved.now
+    single = now.measured("now", [0.0]).measured
+    grows = f" and {_share(now.share)} of what it shows" if now.share and not now.is_off else ""
+    open_ = f"± {_size(single.expanded, now.dimension, system)}{grows}"
+    last = shelved.checks[0] if shelved.checks else None
+    found = _found(shelved, last, system) if last else NEVER
+    return OnTheList(shelved, open_, _rests_on(now), found)
+
+
+def leaf(shelved: Shelved, system: str) -> Leaf:
+    now = shelved.now
+    rows = now.measured("now", [0.0]).budget
+    return Leaf(
+        line=on_the_list(shelved, system),
+        known=tuple(_known(shelved, system)),
+        rows=tuple((row.source, _size(row.uncertainty, now.dimension, system)) for row in rows),
+        why=_why(now),
+        checks=tuple((check, _found(shelved, check, system)) for check in shelved.checks),
+    )
+
+
+def _rests_on(now: Instrument) -> str:
+    if now.study:
+        return f"by the {now.study.words}"
+    return "by what is stated of it" if now.stated_limit(0.0) is not None else "by its smallest step alone"
+
+
+def _why(now: Instrument) -> str:
+    if now.is_off:
+        return (
+            "Its last check found it farther off than is stated, so what was found counts. Adjust it or put "
+            "it away, then check it again."
+        )
+    if now.study:
+        return "Its latest study says how far tries differ; how true it is, a study cannot see."
+    return "No study was made with it yet: its smallest step and its stated limits count until then."
+
+
+def _known(shelved: Shelved, system: str) -> Iterable[tuple[str, str]]:
+    known, dimension = shelved.known, shelved.row.dimension
+    yield "Smallest step", _size(known.resolution_si, dimension, system) if known.resolution_si else "none"
+    if known.limit_si is not None:
+        yield "Right to within", _size(known.limit_si, dimension, system)
+    if known.limit_share is not None:
+        yield "and of what it shows", _share(known.limit_share)
+    ends = [end for end in (known.range_low_si, known.range_high_si) if end is not None]
+    if ends:
+        yield "It measures", " to ".join(_value(end, dimension, system) for end in ends)
+    if known.serial:
+        yield "Serial number", known.serial
+
+
+def _found(shelved: Shelved, check: Any, system: str) -> str:
+    """What a check found, and whether that lies within what is stated of it."""
+    now, dimension = shelved.now, shelved.row.dimension
+    off = check.found_si - check.nominal_si
+    found = Measured(off, check.standard_uncertainty_si, step_dimension(dimension))
+    size = shown.quantity(off, step_dimension(dimension), system, found.expanded or None)
+    stated = now.stated_limit(check.nominal_si)
+    if not stated:
+        return f"Off by {size}. No limit is stated to hold that against."
+    said = call(found, Limits(-stated, stated))
+    wrong = (
+        f"; the chance that this is wrong is {chance_said(said.chance_wrong)}"
+        if said.chance_wrong is not None
+        else ""
+    )
+    within = {"accept": "within what is stated", "reject": "not within what is stated"}
+    return f"Off by {size}: {within.get(said.verdict, TITLES[said.verdict].lower())}{wrong}."
+
+
+def _size(value: float, dimension: str, system: str) -> str:
+    return shown.unbroken(quantities.show_stated(_two(value), step_dimension(dimension), system))
+
+
+def _two(value: float) -> float:
+    """To two figures: more would say more than is known of an uncertainty."""
+    return float(f"{value:.1e}")
+
+
+def _value(value: float, dimension: str, system: str) -> str:
+    return shown.unbroken(quantities.show_stated(value, dimension, system))
+
+
+def _share(share: float) -> str:
+    return shown.unbroken(f"{100 * share:.2g} %")
