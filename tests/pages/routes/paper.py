@@ -25,6 +25,12 @@ def a_proof(owner: Any) -> dict[str, Any]:
     return {"entry": proved(owner)["entry"]}
 
 
+def a_reading(owner: Any) -> dict[str, Any]:
+    from tests.shop import walk
+
+    return {"entry": walk.read(owner, walk.arrived(owner), "pull_full", 69.0, 0.5, "force").entry.pk}
+
+
 def a_bill(owner: Any) -> dict[str, Any]:
     from tests.shop import walk
 
@@ -38,6 +44,8 @@ ROWS = [
     Row("paper:quote", "POST", 405, 405, address=a_quote),
     Row("paper:proof", "GET", 200, 200, address=a_proof),
     Row("paper:proof", "POST", 405, 405, address=a_proof),
+    Row("paper:reading", "GET", 200, 200, address=a_reading),
+    Row("paper:reading", "POST", 405, 405, address=a_reading),
     Row("paper:invoice", "GET", 200, 200, address=a_bill),
     Row("paper:invoice", "POST", 405, 405, address=a_bill),
 ]

@@ -34,5 +34,5 @@ def to_sheet(slug: str) -> str:
 
 
 def to_paper(name: str, *args: Any) -> str:
-    """A PDF: "bag_tag", "quote", "proof" or "invoice"."""
+    """A PDF: "bag_tag", "quote", "proof", "reading" or "invoice"."""
     return doors.way_to(f"paper:{name}", *args)

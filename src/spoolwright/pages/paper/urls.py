@@ -9,5 +9,6 @@ urlpatterns = [
     path("tag-<int:tag>.pdf", views.bag_tag, name="bag_tag"),
     path("quote-<int:entry>.pdf", views.quote, name="quote"),
     path("proof-<int:entry>.pdf", views.proof, name="proof"),
+    path("reading-<int:entry>.pdf", views.reading, name="reading"),
     path("invoice-<int:number>.pdf", views.invoice, name="invoice"),
 ]

@@ -13,10 +13,11 @@ from spoolwright.pages.gathered import bag_tag as tag_of
 from spoolwright.pages.gathered import invoice as invoice_of
 from spoolwright.pages.gathered import proof as proof_of
 from spoolwright.pages.gathered import quote as quote_of
+from spoolwright.pages.gathered import reading_sheet as reading_of
 from spoolwright.pages.gathered.units import units_of_paper
 from spoolwright.papers import bag_tag as tag_paper
 from spoolwright.papers import invoice as invoice_paper
-from spoolwright.papers import proof_sheet
+from spoolwright.papers import proof_sheet, reading_sheet
 from spoolwright.papers import quote as quote_paper
 from spoolwright.shop.questions import by_number
 from spoolwright.shop.questions.diary import Diary, diary
@@ -44,6 +45,13 @@ def proof(request: HttpRequest, entry: int) -> HttpResponse:
     proved, held = _written(entry, "proof")
     told = proof_of.gathered(held, proved, doors.shop(request), units_of_paper(request))
     return paper(f"proof-{told.number}", proof_sheet.render(told))
+
+
+@require_safe
+def reading(request: HttpRequest, entry: int) -> HttpResponse:
+    taken, held = _written(entry, "reading")
+    told = reading_of.gathered(held, taken, doors.shop(request), units_of_paper(request))
+    return paper(f"reading-{told.number}", reading_sheet.render(told))
 
 
 @require_safe

@@ -9,18 +9,21 @@ from typing import Any
 
 from django.urls import reverse
 
+from spoolwright.pages.diary import ways
 from spoolwright.pages.diary.desk import Desk
 from spoolwright.pages.diary.told import by_hand as told_by_hand
 from spoolwright.pages.diary.told import offers, pictures, proofs, readings
+from spoolwright.pages.diary.told import series as told_series
 from spoolwright.pages.gathered import inertia as told_inertia
 from spoolwright.pages.words import when
 from spoolwright.sheets import faults
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.kept_inertia import inertia_of
+from spoolwright.shop.questions.kept_series import series_of
 from spoolwright.shop.questions.signals import pull_of, spin_of
 
-OWN_FORMS = {"inertia": "inertia", "by hand": "hand"}
+OWN_FORMS = {"inertia": "inertia", "by hand": "hand", "pull series": "series"}
 """Ways of a reading whose form writes it again without a file."""
 WRITTEN_AGAIN = ("finding", "work", "answer", "invoice", "dispatch")
 """Kinds whose form is called as they are; readings and words have several forms."""
@@ -127,7 +130,7 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
     pull, spin = pull_of(reading), spin_of(reading)
     small = pictures.small_pull(pull) if pull else pictures.small_spin(spin) if spin else None
     inertia = inertia_of(reading)
-    drawn = small or inertia
+    drawn = small or inertia or series_of(reading)
     results = readings.results_of(reading)
     return {
         "told": readings.told(
@@ -137,8 +140,10 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
         "said": (
             *(told_inertia.in_words(inertia, desk.system) if inertia else ()),
             *told_by_hand.below(reading, results, desk.system),
+            *told_series.below(reading, desk.system),
         ),
         "chart": reverse("diary:trace", args=[desk.visit.tag, block.entry.pk]) if drawn else "",
+        "paper": ways.to_paper("reading", block.entry.pk),
     }
 
 
