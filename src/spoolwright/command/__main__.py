@@ -65,6 +65,12 @@ def _series() -> Verb:
     return series
 
 
+def _gauge() -> Verb:
+    from spoolwright.command import gauge
+
+    return gauge
+
+
 def _spin() -> Verb:
     from spoolwright.command import spin
 
@@ -127,6 +133,7 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "ladder": _ladder,
     "pull": _pull,
     "series": _series,
+    "gauge": _gauge,
     "spin": _spin,
     "inertia": _inertia,
     "bearing": _bearing,
