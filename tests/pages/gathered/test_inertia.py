@@ -15,7 +15,7 @@ EARLIER = MeasuredInertia(Measured(9.6e-6, 2e-7, "inertia"), "fall", False, Simp
 def test_the_way_the_sheet_and_the_friction_are_said() -> None:
     said = inertia.in_words(KEPT, "metric")
     assert said[0] == "Found by swinging on a spring of known stiffness."
-    assert "The reel’s sheet says 90.0\u00a0g\u00a0cm²" in said[1]
+    assert "The reel’s sheet says 90\u00a0g cm² ± 10" in said[1]
     assert "40.0\u00a0μN\u00a0m ±\u00a02.0\u00a0μN\u00a0m of friction" in inertia.in_words(FELL, "metric")[1]
 
 

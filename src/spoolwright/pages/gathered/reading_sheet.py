@@ -79,8 +79,9 @@ def _facts(diary: Diary, block: Block, before: list[Block], shop: Any) -> Iterab
     yield "received", when.dated(arrival.written_at) if arrival else "not written down"
     yield "read", f"{when.dated(entry.written_at)}, {when.hour(entry.written_at)}, by {entry.author.shown}"
     yield "where", f"at {shop.name}"
-    works = [b.part.title for b in before if b.kind == "work"]
-    yield "state", f"after the work: {works[-1][0].lower()}{works[-1][1:]}" if works else "as received"
+    done = [it.title for b in before if b.kind == "work" for it in b.part.done.all()]
+    named = "; ".join(f"{title[0].lower()}{title[1:]}" for title in dict.fromkeys(filter(None, done)))
+    yield "state", f"after the work: {named}" if named else "as received"
 
 
 def _method(reading: Any, values: list[Any]) -> Iterable[str]:
@@ -136,9 +137,8 @@ def _checked(held: Shelved, system: str) -> str:
 def _budget(reading: Any, values: list[Any], system: str) -> Iterable[BudgetLine]:
     kept = [Contribution(*row) for row in reading.analysis.get("budget", ())]
     rows = kept or [row for value in values for row in _rows_of(value)]
-    per_inertia = reading.analysis.get("signal") == "spin" and not any(
-        v.kind == "spin_constant" for v in values
-    )
+    is_spin = reading.analysis.get("signal") == "spin"
+    per_inertia = is_spin and not any(value.kind == "spin_constant" for value in values)
     for row in rows:
         try:
             (told,) = budget_rows([row], system, per_inertia=per_inertia) or (None,)
