@@ -16,6 +16,14 @@ from spoolwright.bench.unreadable import NeedsAnswer, Question, Unreadable
 MOST_ROWS = 600_000
 """Ten minutes at 1 kHz: no pull and no coast-down of a reel lasts longer."""
 
+LONGEST_LINE = 4_000
+"""Letters. A gauge with a hundred channels writes about a thousand."""
+
+MOST_COLUMNS = 200
+
+MOST_CELLS = 8_000_000
+"""A dozen columns of the longest file; each takes some sixty bytes while it is read."""
+
 DELIMITERS = {"tab": "\t", "semicolon": ";", "bar": "|", "comma": ",", "space": " "}
 DECIMALS = {"point": ".", "comma": ","}
 
@@ -142,14 +150,35 @@ def read(text: str, *, name: str = "", delimiter: str = "", decimal: str = "") -
     >>> read("t;F\\n0,1;2,5\\n0,2;2,6\\n").column(1).tolist()
     [2.5, 2.6]
     """
+    _check_size(text, name)
     lines = [(n, line) for n, line in enumerate(text.splitlines(), 1) if line.strip(' \t;,|"')]
     if len(lines) > MOST_ROWS:
         raise Unreadable(f"the file has {len(lines)} rows", name, f"at most {MOST_ROWS} rows")
+    _check_lines(lines, name)
     best = max(_layouts(lines[:_LOOK_AT], delimiter, decimal), key=lambda layout: layout.score, default=None)
     if best is None or best.alike == 0:
         raise Unreadable(*_no_numbers(lines, name))
     _refuse_two_commas(best, lines, name)
+    if best.width > MOST_COLUMNS:
+        raise Unreadable(f"the file has {best.width} columns", name, f"at most {MOST_COLUMNS} columns")
+    if (marks := text.count(best.delimiter)) > MOST_CELLS * (4 if best.delimiter == " " else 1):
+        raise Unreadable(f"the file has about {marks} values", name, f"at most {MOST_CELLS} values")
     return _table(best, lines, name)
+
+
+def _check_size(text: str, name: str) -> None:
+    """Before a line is cut off: a list of tens of millions of lines fills the memory of a small machine."""
+    ends = sum(text.count(mark) for mark in "\n\r\v\f\x1c\x1d\x1e\x85\u2028\u2029")
+    if ends > 4 * MOST_ROWS:
+        raise Unreadable(f"the file has {ends} ends of lines", name, f"at most {MOST_ROWS} rows")
+
+
+def _check_lines(lines: Sequence[tuple[int, str]], name: str) -> None:
+    number, longest = max(lines, key=lambda line: len(line[1]), default=(0, ""))
+    if len(longest) > LONGEST_LINE:
+        where = f"{name}, line {number}" if name else f"line {number}"
+        reason = f"the line is {len(longest)} letters long, so this is no table of samples"
+        raise Unreadable(reason, where, f"lines of at most {LONGEST_LINE} letters")
 
 
 @dataclass(frozen=True)

@@ -112,3 +112,18 @@ def test_an_answer_goes_before_what_is_found() -> None:
     ]
     with pytest.raises(NeedsAnswer, match="no delimiter"):
         delimited.read("1;2\n", delimiter="slash")
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("1\n" * 2_500_000, "2500000 ends of lines"),
+        ("0.1;2\n" * 20 + "1;" * 3_000 + "\n", "line 21: the line is 6000 letters long"),
+        ((";".join("1" * 300) + "\n") * 30, "300 columns"),
+    ],
+    ids=["lines without end", "a line without end", "columns without end"],
+)
+def test_what_is_no_table_is_refused_before_it_fills_the_memory(text: str, words: str) -> None:
+    with pytest.raises(Unreadable, match=words) as refused:
+        delimited.read(text, name="trace.csv")
+    assert refused.value.accepted
