@@ -10,6 +10,7 @@ import numpy as np
 
 from spoolwright.bench import budget
 from spoolwright.bench.budget import RECTANGLE, ROUNDING, Contribution
+from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
 
 ODD = 0.01
@@ -82,6 +83,21 @@ class Instrument:
         stated = self.stated_limit(0.0) or 0.0
         open_ = COVERAGE_FACTOR * hypot(self.check.uncertainty, self.resolution * ROUNDING)
         return abs(self.check.off) > stated + open_
+
+    def as_gauge(self) -> Gauge:
+        """The same as a pull trace takes it: a share of the pull, and what does not grow with it."""
+        stated = (self.limit or 0.0) * RECTANGLE
+        if self.check and (self.is_off or self.stated_limit(0.0) is None):
+            stated = hypot(self.check.off, self.check.uncertainty)
+        study = (self.study.repeatability, self.study.between_hands) if self.study else (0.0, 0.0)
+        fixed = hypot(stated, *study)
+        # A limit that is the same at any pull is the whole of a range that is as wide as itself.
+        return Gauge(
+            accuracy_of_reading=self.share or 0.0,
+            accuracy_of_range=1.0 if fixed else None,
+            resolution=self.resolution or None,
+            range=fixed / RECTANGLE if fixed else None,
+        )
 
     def measured(self, result: str, tries: Sequence[float], step: float = 0.0) -> Taken:
         """The mean of some tries with what this instrument leaves open of it.

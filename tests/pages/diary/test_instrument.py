@@ -7,8 +7,20 @@ from typing import Any
 import pytest
 from django.test import Client
 
+from spoolwright.shop.acts.add_instrument import Known, add_instrument
 from spoolwright.shop.acts.retire_instrument import retire_instrument
-from tests.pages.diary.at_the_desk import arrived, form, last, send, text, typed_way
+from tests.pages.diary.at_the_desk import (
+    PULL,
+    arrived,
+    file,
+    form,
+    last,
+    pull_csv,
+    send,
+    text,
+    typed_way,
+    way,
+)
 from tests.shop import walk
 
 pytestmark = pytest.mark.django_db
@@ -45,3 +57,18 @@ def test_one_that_was_put_away_is_not_taken(bench: Client, torbal: Any) -> None:
     retire_instrument(hand=torbal, instrument=walk.caliper(torbal), why="lost")
     response = send(bench, typed_way(visit, "end_float"), values="0.42 mm", instrument="C1")
     assert response.status_code == 422
+
+
+def test_a_pull_is_taken_with_a_scale_of_the_shops_own(bench: Client, torbal: Any) -> None:
+    visit = arrived(torbal)
+    known = Known("Hanging scale", 0.1, limit=2.0, share=0.01)
+    tool = add_instrument(hand=torbal, mark="S1", kind="hanging-scale", known=known)
+    kept = form(send(bench, way(visit, "pull"), "look", signal=file(pull_csv()), **PULL)).file.last.pk
+    send(bench, way(visit, "pull"), signal_kept=kept, **PULL)
+    usual = last(visit).part
+    send(bench, way(visit, "pull"), signal_kept=kept, gauge_own="S1", **PULL)
+    own = last(visit).part
+    assert (usual.instrument, own.instrument) == (None, tool)
+    run = [one.values.get(kind="pull_run").standard_uncertainty_si for one in (usual, own)]
+    assert run[1] > run[0] + 0.5
+    assert "With: hanging scale S1." in text(bench.get(f"/diary/{visit.tag}/"))

@@ -87,3 +87,15 @@ def test_truth_in_truth_out() -> None:
     off = rng.uniform(-3e-5, 3e-5, n) + rng.normal(0, 5e-6, n) + rng.normal(0, 8e-6, (2, n)).mean(axis=0)
     expanded = studied.measured("caliper", [0.0, 0.0]).measured.expanded
     assert 0.94 < float(np.mean(np.abs(off) <= expanded)) < 0.999
+
+
+def test_a_pull_trace_takes_it_as_its_gauge() -> None:
+    scale = Instrument("scale", "force", 0.1, limit=0.2, share=0.01)
+    gauge = scale.as_gauge()
+    assert gauge.resolution == 0.1
+    assert gauge.gain == pytest.approx(0.01 * RECTANGLE)
+    assert gauge.offset == pytest.approx(0.2 * RECTANGLE)
+    studied = replace(scale, study=ByStudy(0.3, 0.4, 40)).as_gauge()
+    assert studied.offset == pytest.approx(hypot(0.2 * RECTANGLE, 0.5))
+    assert replace(scale, check=ByCheck(1.0, 0.1)).as_gauge().offset == pytest.approx(hypot(1.0, 0.1))
+    assert Instrument("scale", "force", 0.1).as_gauge().offset == 0

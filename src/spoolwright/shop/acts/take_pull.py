@@ -13,6 +13,7 @@ from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written
 from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.questions.signals import kept_pull
 from spoolwright.shop.records.attachment import Attachment
+from spoolwright.shop.records.instrument import Instrument
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
 
@@ -49,15 +50,16 @@ def take_pull(
     pulled: Pulled,
     conditions: Mapping[str, Any],
     attachment: Attachment | None = None,
+    instrument: Instrument | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`attachment` is the file that the trace was read from."""
+    """`attachment` is the file that the trace was read from, `instrument` the gauge if it is one of ours."""
     return take_reading(
         hand=hand,
         visit=visit,
         values=values_of(pulled),
         conditions=conditions,
         way="pull trace",
-        signal=Signal(attachment, kept_pull(pulled.trace, pulled.read).as_data()),
+        signal=Signal(attachment, kept_pull(pulled.trace, pulled.read).as_data(), instrument),
         beside=beside,
     )

@@ -8,9 +8,12 @@ from django import forms
 from django.http import HttpRequest
 
 from spoolwright.bench.gauge import Gauge
+from spoolwright.pages.diary.ask import instrument
 from spoolwright.pages.words.asked import QuantityField
+from spoolwright.shop.questions.instruments import Shelved
 
 KEPT = "gauge as last time"
+OWN = "gauge_own"
 SHARES = ("gauge_accuracy", "gauge_of_full_scale")
 LARGEST_SHARE = 0.5
 
@@ -54,9 +57,23 @@ def gauge_fields() -> dict[str, forms.Field]:
     }
 
 
+def own_fields() -> dict[str, forms.Field]:
+    """The choice among the shop's own instruments for a pull; nothing while there is none."""
+    field = instrument.instrument_field("force")
+    return {OWN: field} if field else {}
+
+
+def own_of(form: forms.Form) -> Shelved | None:
+    """The one of the shop's own that was chosen."""
+    return instrument.chosen(form, OWN)
+
+
 def gauge_of(form: forms.Form) -> Gauge | None:
-    """The gauge that was described; None with a fault where it does not fit together."""
+    """The gauge: one of the shop's own, else as described; None with a fault where that does not fit."""
     given = form.cleaned_data
+    own = own_of(form)
+    if own is not None:
+        return own.measuring("force").as_gauge()
     try:
         return Gauge(
             accuracy_of_reading=given.get("gauge_accuracy"),
@@ -71,8 +88,11 @@ def gauge_of(form: forms.Form) -> Gauge | None:
 
 def as_last_time(request: HttpRequest) -> dict[str, Any]:
     """What was typed for the last trace, word for word."""
-    return dict(request.session.get(KEPT, {}))
+    last = request.session.get(instrument.KEPT, {}).get("force")
+    return dict(request.session.get(KEPT, {})) | ({OWN: last} if last else {OWN: instrument.NONE_OF_OURS})
 
 
 def remember(request: HttpRequest, form: forms.Form) -> None:
     request.session[KEPT] = {name: form[name].data for name in gauge_fields() if form[name].data}
+    if OWN in form.fields:
+        instrument.remember(request, "force", form.data.get(OWN, ""))

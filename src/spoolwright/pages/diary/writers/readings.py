@@ -50,12 +50,14 @@ def pull(desk: Desk) -> HttpResponse:
     def act() -> Written:
         assert form.pulled is not None
         gauge.remember(desk.request, form)
+        own = gauge.own_of(form)
         return take_pull(
             hand=desk.hand,
             visit=desk.visit,
             pulled=form.pulled,
             conditions=form.conditions(),
             attachment=form.file.last,
+            instrument=own.row if own else None,
             beside=form.beside(),
         )
 
