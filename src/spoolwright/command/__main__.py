@@ -89,6 +89,12 @@ def _bearing() -> Verb:
     return bearing
 
 
+def _gauge_study() -> Verb:
+    from spoolwright.command import gauge_study
+
+    return gauge_study
+
+
 def _run_verb() -> Verb:
     from spoolwright.command import run
 
@@ -134,6 +140,7 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "pull": _pull,
     "series": _series,
     "gauge": _gauge,
+    "gauge-study": _gauge_study,
     "spin": _spin,
     "inertia": _inertia,
     "bearing": _bearing,
