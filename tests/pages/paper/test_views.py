@@ -41,10 +41,12 @@ def whole(hand: Any) -> Any:
 def papers(visit: Any) -> dict[str, str]:
     """The address of each paper of a visit in which everything was written."""
     entries = {block.kind: block for block in diary(visit.pk).blocks}
+    reading = entries["reading"].entry
     return {
         f"tag-{visit.tag}": f"/paper/tag-{visit.tag}.pdf",
         f"quote-{visit.tag}-1": f"/paper/quote-{entries['quote'].entry.pk}.pdf",
         f"proof-{visit.tag}-1": f"/paper/proof-{entries['proof'].entry.pk}.pdf",
+        f"reading-{visit.tag}-R{reading.seq}": f"/paper/reading-{reading.pk}.pdf",
         f"invoice-{entries['invoice'].part.number}": f"/paper/invoice-{entries['invoice'].part.number}.pdf",
     }
 
@@ -117,6 +119,8 @@ def test_what_is_not_there_or_of_another_kind_is_not_here(hand: Any, desk: Clien
         "/paper/quote-999.pdf",
         f"/paper/quote-{arrival}.pdf",
         f"/paper/proof-{arrival}.pdf",
+        f"/paper/reading-{arrival}.pdf",
+        "/paper/reading-999.pdf",
         "/paper/invoice-999.pdf",
     ):
         assert desk.get(address).status_code == 404
