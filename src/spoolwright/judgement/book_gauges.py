@@ -46,8 +46,8 @@ class Leaning:
         span = f"{_signed(self.low)} to {_signed(self.high)}"
         if self.named:
             return (
-                f"{self.instrument} reads about {abs(self.share):.0%} {way} ({span}, 19 times in 20), "
-                f"judged by {self.proofs} proofs: check it before it is used again."
+                f"{self.instrument} reads about {100 * abs(self.share):.0f} % {way} "
+                f"({span}, 19 times in 20), judged by {self.proofs} proofs: check it before it is used again."
             )
         said = f"{self.instrument}: {self.proofs} proofs lean {_signed(self.share)} ({span})"
         if self.alone:
@@ -56,7 +56,7 @@ class Leaning:
 
 
 def _signed(share: float) -> str:
-    return f"{share:+.0%}".replace("-", "−")
+    return f"{100 * share:+.0f} %".replace("-", "−")
 
 
 def leanings(chapter: Chapter) -> tuple[Leaning, ...]:

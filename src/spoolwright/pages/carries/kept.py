@@ -17,7 +17,9 @@ KEPT = 128
 
 def ladder(subject: Subject, state: State, *, line: str = "", fill: float = 1.0) -> Ladder:
     """The ladder of one state of the subject."""
-    return _ladder((subject.sheet, subject.taken, state.works, subject.system), line, round(fill, 4))
+    return _ladder(
+        (subject.sheet, subject.taken, state.works, subject.system, subject.learned), line, round(fill, 4)
+    )
 
 
 def wound(subject: Subject, *, line: str, tension: float, fill: float) -> WoundLine:
@@ -27,15 +29,15 @@ def wound(subject: Subject, *, line: str, tension: float, fill: float) -> WoundL
 
 def disc(subject: Subject, state: State) -> str:
     """What the drag's discs are faced with in this state; empty where nothing slips."""
-    before = kept_known.known(subject.sheet, subject.taken).state
+    before = kept_known.known(subject.sheet, subject.taken, subject.learned).state
     pairs = after(before, subject.sheet, chosen(state.works, subject.sheet.reel.kind)).pairs
     return pairs[0].face_material if pairs else ""
 
 
 @lru_cache(maxsize=KEPT)
 def _ladder(who: tuple, line: str, fill: float) -> Ladder:  # type: ignore[type-arg]
-    sheet, taken, works, system = who
-    known = kept_known.known(sheet, taken)
+    sheet, taken, works, system, learned = who
+    known = kept_known.known(sheet, taken, learned)
     return load_ladder(sheet, thawed(taken), works, line=line, fill=fill, system=system, known=known)
 
 

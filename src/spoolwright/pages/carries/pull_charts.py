@@ -20,7 +20,7 @@ SHARES = (0.05, 0.08, 0.12, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0)
 
 
 def predicted(subject: Subject, state: State) -> Prediction:
-    return kept_known.prediction(subject.sheet, subject.taken, state.works, subject.system)
+    return kept_known.prediction(subject.sheet, subject.taken, state.works, subject.system, subject.learned)
 
 
 def emptying(subject: Subject, fill: float) -> Chart | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
+from spoolwright.judgement.book_lessons import Lessons
 from spoolwright.judgement.narrowing import Known, know
 from spoolwright.judgement.prediction import Prediction, predict
 from spoolwright.pages.gathered.kept_readings import FrozenTaken, thawed
@@ -14,15 +15,18 @@ SEED = 1
 KEPT = 64
 
 
-@lru_cache(maxsize=KEPT)
-def known(sheet: ReelSheet, taken: tuple[FrozenTaken, ...]) -> Known:
+@lru_cache(maxsize=2 * KEPT)
+def known(
+    sheet: ReelSheet, taken: tuple[FrozenTaken, ...], learned: Lessons, samples: int = SAMPLES
+) -> Known:
     """The draws that agree with the readings; they depend neither on works nor on the reader's units."""
-    return know(sheet, thawed(taken), samples=SAMPLES, seed=SEED)
+    return know(sheet, thawed(taken), samples=samples, seed=SEED, learned=learned)
 
 
 @lru_cache(maxsize=2 * KEPT)
 def prediction(
-    sheet: ReelSheet, taken: tuple[FrozenTaken, ...], works: tuple[str, ...], system: str
+    sheet: ReelSheet, taken: tuple[FrozenTaken, ...], works: tuple[str, ...], system: str, learned: Lessons
 ) -> Prediction:
     """What this reel would do after these works."""
-    return predict(sheet, thawed(taken), works, system=system, known=known(sheet, taken))
+    drawn = known(sheet, taken, learned)
+    return predict(sheet, thawed(taken), works, system=system, known=drawn)

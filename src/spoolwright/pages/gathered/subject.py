@@ -11,6 +11,7 @@ from urllib.parse import urlencode
 from django.http import HttpRequest
 
 from spoolwright import quantities
+from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons
 from spoolwright.judgement.line_said import read_line
 from spoolwright.judgement.taken import Taken
 from spoolwright.judgement.works import all_works
@@ -20,7 +21,7 @@ from spoolwright.pages.words import shown
 from spoolwright.sheets import reel_sheet
 from spoolwright.sheets.drag_setting import DragSetting, setting_of
 from spoolwright.sheets.reel_sheet import ReelSheet
-from spoolwright.shop.questions import by_number, readings, reel_sheets
+from spoolwright.shop.questions import book, by_number, readings, reel_sheets
 from spoolwright.shop.questions.agreed import Agreed, agreed
 from spoolwright.shop.questions.blocks import Block, blocks_of
 
@@ -60,6 +61,7 @@ class Subject:
     states: tuple[State, ...]
     fill: float = 1.0
     line: str = ""
+    learned: Lessons = NOTHING_LEARNED
 
     @cached_property
     def readings(self) -> dict[str, tuple[Taken, ...]]:
@@ -98,6 +100,7 @@ def of_sheet(request: HttpRequest, slug: str) -> Subject:
         taken=(),
         system=shown.system_of(request.user),
         states=(State("as-built", AS_BUILT),),
+        learned=book.lessons(),
         **asked_of(request),
     )
 
@@ -120,6 +123,7 @@ def of_reel(request: HttpRequest, number: int) -> Subject:
         taken=frozen(taken),
         system=shown.system_of(request.user),
         states=(State("today", TODAY, known),),
+        learned=book.lessons(),
         **asked_of(request),
     )
 
@@ -143,6 +147,7 @@ def of_visit(request: HttpRequest, tag: int) -> Subject:
         taken=frozen(taken),
         system=shown.system_of(request.user),
         states=(first, *options(blocks, agreed(visit.pk), sheet)),
+        learned=book.lessons(),
         **asked_of(request),
     )
 

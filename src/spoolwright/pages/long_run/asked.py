@@ -72,7 +72,7 @@ class LongRunForm(SliderForm):
 def pull_field(subject: Subject) -> SliderField:
     """From hardly any pull to the most that the first state's drag may give; it starts at half."""
     torque = kept_known.prediction(
-        subject.sheet, subject.taken, subject.states[0].works, subject.system
+        subject.sheet, subject.taken, subject.states[0].works, subject.system, subject.learned
     ).values.get("drag_torque")
     radius = drag_train.radius_at_fill(subject.sheet, max(subject.fill, LEAST_FILL))
     middle, high = (torque.middle / radius, torque.high / radius) if torque else (40.0, 80.0)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from functools import lru_cache
 
+from spoolwright.judgement.book_lessons import Lessons
 from spoolwright.judgement.fish_run import FishRun
-from spoolwright.judgement.narrowing import Known, know
 from spoolwright.judgement.run_test import RunTest, run_test
+from spoolwright.pages.gathered import kept_known
 from spoolwright.pages.gathered.kept_readings import FrozenTaken, thawed
 from spoolwright.pages.gathered.subject import State, Subject
 from spoolwright.sheets.reel_sheet import ReelSheet
@@ -18,16 +19,16 @@ SAMPLES = 400
 
 def test_of(subject: Subject, state: State, fish: FishRun) -> RunTest:
     """The run against one state of the subject."""
-    return _tested(subject.sheet, subject.taken, state.works, fish)
+    return _tested(subject.sheet, subject.taken, state.works, fish, subject.learned)
 
 
 @lru_cache(maxsize=KEPT)
 def _tested(
-    sheet: ReelSheet, taken: tuple[FrozenTaken, ...], works: tuple[str, ...], fish: FishRun
+    sheet: ReelSheet,
+    taken: tuple[FrozenTaken, ...],
+    works: tuple[str, ...],
+    fish: FishRun,
+    learned: Lessons,
 ) -> RunTest:
-    return run_test(sheet, thawed(taken), works, fish=fish, known=_known(sheet, taken))
-
-
-@lru_cache(maxsize=KEPT)
-def _known(sheet: ReelSheet, taken: tuple[FrozenTaken, ...]) -> Known:
-    return know(sheet, thawed(taken), samples=SAMPLES, seed=1)
+    known = kept_known.known(sheet, taken, learned, SAMPLES)
+    return run_test(sheet, thawed(taken), works, fish=fish, known=known)

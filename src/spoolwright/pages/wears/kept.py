@@ -21,29 +21,34 @@ def parts(subject: Subject) -> list[tuple[str, str]]:
 
 def life(subject: Subject, state: State, use: Use) -> WearLife:
     """How the parts of one state wear with this use."""
-    return _life((subject.sheet, subject.taken, state.works), use)
+    return _life((subject.sheet, subject.taken, state.works, subject.learned), use)
 
 
 def curve(subject: Subject, state: State) -> ColdMorning:
     """Spin time of one state against temperature."""
-    return _cold((subject.sheet, subject.taken, state.works, subject.system), None)
+    return _cold(_who(subject, state), None)
 
 
 def morning(subject: Subject, state: State, temperature: float) -> ColdMorning:
     """Spin time of one state on one morning."""
-    return _cold((subject.sheet, subject.taken, state.works, subject.system), round(temperature, 2))
+    return _cold(_who(subject, state), round(temperature, 2))
+
+
+def _who(subject: Subject, state: State) -> tuple:  # type: ignore[type-arg]
+    return subject.sheet, subject.taken, state.works, subject.system, subject.learned
 
 
 @lru_cache(maxsize=KEPT)
 def _life(who: tuple, use: Use) -> WearLife:  # type: ignore[type-arg]
-    sheet, taken, works = who
-    return wear_life(sheet, thawed(taken), works, use=use, known=kept_known.known(sheet, taken))
+    sheet, taken, works, learned = who
+    known = kept_known.known(sheet, taken, learned)
+    return wear_life(sheet, thawed(taken), works, use=use, known=known)
 
 
 @lru_cache(maxsize=KEPT)
 def _cold(who: tuple, temperature: float | None) -> ColdMorning:  # type: ignore[type-arg]
-    sheet, taken, works, system = who
-    known = kept_known.known(sheet, taken)
+    sheet, taken, works, system, learned = who
+    known = kept_known.known(sheet, taken, learned)
     if temperature is None:
         return cold_morning(sheet, thawed(taken), works, system=system, known=known)
     return cold_morning(

@@ -11,6 +11,7 @@ from spoolwright.papers.charts.book_chart import Step, coefficient_moves
 from spoolwright.papers.charts.flight_chart import Flight, flights
 from spoolwright.papers.charts.history_chart import Manner, Then, reading_history
 from spoolwright.papers.charts.house_chart import ACCENT, PAPER_WIDTH, Chart, picture, to_svg
+from spoolwright.papers.charts.noise_chart import Noise, noise_lines
 from spoolwright.papers.charts.pull_chart import Pull, pull_trace
 from spoolwright.papers.charts.series_chart import Series, pull_series
 from spoolwright.papers.charts.side_by_side_chart import side_by_side
@@ -28,6 +29,7 @@ __all__ = [
     "Curve",
     "Flight",
     "Manner",
+    "Noise",
     "Pull",
     "Rule",
     "Series",
@@ -42,6 +44,7 @@ __all__ = [
     "coefficient_moves",
     "drag_by_turns",
     "flights",
+    "noise_lines",
     "picture",
     "pull_by_fill",
     "pull_series",
