@@ -13,7 +13,8 @@ from spoolwright.quantities import SYSTEMS, NotAQuantity, read, show
 SUMMARY = "listen to a bearing, held at a speed or coasting: outer, inner, ball, cage, sound, or cannot tell"
 TYPED = (
     'bearing FILE (--speed "1750 rpm" | --coast) '
-    '(--balls 9 --ball-diameter "7.94 mm" --pitch-diameter "39.04 mm" | --sheet SHEET --place "spool shaft, gear side") [--json]'
+    '(--balls 9 --ball-diameter "7.94 mm" --pitch-diameter "39.04 mm" '
+    '| --sheet SHEET --place "spool shaft, gear side") [--json]'
 )
 
 _SIZES = '--balls 9 --ball-diameter "7.94 mm" --pitch-diameter "39.04 mm", or --sheet and --place'

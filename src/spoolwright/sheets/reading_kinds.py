@@ -12,7 +12,7 @@ from typing import Any
 from spoolwright.quantities import DIMENSIONS, read
 from spoolwright.sheets.sourced import table, unknown
 
-WAYS = ("typed", "pull trace", "spin-down", "inertia", "pull series")
+WAYS = ("typed", "pull trace", "spin-down", "inertia", "pull series", "bearing noise", "gear noise")
 
 CONDITIONS: Mapping[str, str] = MappingProxyType(
     {

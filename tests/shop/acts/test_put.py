@@ -40,6 +40,7 @@ from spoolwright.shop.questions.kept_series import Drag, KeptSeries, kept_series
 from spoolwright.shop.records.ink import inked_tables
 from tests import people
 from tests.shop import walk
+from tests.shop.records.test_kept_noise import KEPT
 
 # Acts that no hand does: a link is used by somebody who is still outside.
 BY_NOBODY = {"use_sign_in_link"}
@@ -112,6 +113,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         },
         "take_inertia": {"visit": visit, "kept": an_inertia(), "conditions": {"line": "off"}},
         "take_live_pull": {"visit": visit, "pulled": a_typed_pull(), "conditions": walk.PULLS},
+        "take_noise": {"visit": visit, "kept": KEPT, "conditions": {"place_measured": "handle"}},
         "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
         "take_series": {"visit": visit, "kept": a_series(), "conditions": walk.PULLS},
         "take_spin": {"visit": visit, "spin": a_spin(), "conditions": walk.PULLS},

@@ -32,6 +32,8 @@ IDS = {
     "series_start_ratio",
     "pull_fade",
     "pull_by_speed",
+    "bearing_swelling",
+    "gear_swelling",
     "click_pull",
     "spin_time",
     "spin_constant",

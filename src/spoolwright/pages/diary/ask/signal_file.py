@@ -36,6 +36,8 @@ class SignalForm(InkForm):
     file_label = "The file"
     file_hint = ""
     accepts = ""
+    on_line = False
+    """Whether a gauge on a serial line may fill this field."""
     records = 0
     """The most seconds that the page may record into this field; 0 where no sound is read."""
 
@@ -124,7 +126,7 @@ class SignalForm(InkForm):
             return None
         return self.guarded(lambda: self.read_signal(self.data_of_file(), self.name, self.answers()))
 
-    def guarded(self, read: Callable[[], Any]) -> Any:
+    def guarded(self, read: Callable[[], Any], field: str = FILE) -> Any:
         try:
             return read()
         except NeedsAnswer as needed:
@@ -133,7 +135,7 @@ class SignalForm(InkForm):
                 if question.key not in self._errors:
                     self.add_error(question.key, f"{question.words} Accepted: {question.accepted}.")
         except Unreadable as fault:
-            self.add_error(FILE, fault.words)
+            self.add_error(field, fault.words)
         return None
 
 

@@ -1,0 +1,30 @@
+"""A bearing's noise or the gears': the form and its act."""
+
+from __future__ import annotations
+
+from django.http import HttpResponse
+
+from spoolwright.pages.diary import pen
+from spoolwright.pages.diary.ask.bearing import BearingForm
+from spoolwright.pages.diary.desk import Desk
+from spoolwright.shop.acts.open_diary import Written
+from spoolwright.shop.acts.take_noise import take_noise
+
+
+def bearing(desk: Desk) -> HttpResponse:
+    return _write(desk, BearingForm(desk))
+
+
+def _write(desk: Desk, form: BearingForm) -> HttpResponse:
+    def act() -> Written:
+        assert form.kept is not None
+        return take_noise(
+            hand=desk.hand,
+            visit=desk.visit,
+            kept=form.kept,
+            conditions=form.conditions(),
+            attachment=form.file.last,
+            beside=form.beside(),
+        )
+
+    return pen.write(desk, form, act)
