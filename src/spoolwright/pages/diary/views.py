@@ -10,8 +10,11 @@ from spoolwright.pages.diary.told import pictures, promised_band
 from spoolwright.pages.diary.told.blocks import told
 from spoolwright.pages.diary.writers import WRITERS, readings
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions import blocks
 from spoolwright.shop.questions.kept_inertia import inertia_of
+from spoolwright.shop.questions.kept_noise import drawn_noise_of
+from spoolwright.shop.questions.kept_series import series_of
 from spoolwright.shop.questions.signals import pull_of, spin_of
 
 
@@ -43,12 +46,13 @@ def trace(request: HttpRequest, tag: int, entry: int) -> HttpResponse:
     block = doors.found(blocks.block(entry), "There is no such entry.")
     if block.entry.visit_id != desk.visit.pk or block.kind != "reading":
         raise Http404("This diary has no such reading.")
-    kept = doors.found(
-        pull_of(block.part) or spin_of(block.part) or inertia_of(block.part),
-        "No signal was kept with this reading.",
-    )
+    signals = (pull_of, spin_of, inertia_of, series_of, drawn_noise_of)
+    found = (kept_of(block.part) for kept_of in signals)
+    kept = doors.found(next(filter(None, found), None), "No signal was kept with this reading.")
     hard_on = any(value.kind == "pull_full" for value in block.part.values.all())
-    chart = pictures.chart_of(kept, desk.system, promised_band.of_full_pull(desk) if hard_on else None)
+    chart = pictures.chart_of(
+        kept, desk.system, promised_band.of_full_pull(desk) if hard_on else None, setting_of(desk.sheet)
+    )
     facts = {
         "desk": desk,
         "told": told(desk, [block])[0],

@@ -22,6 +22,8 @@ RESULTS = {
     "viscous": ("drag that grows with speed", "viscous_drag"),
     "quadratic": ("drag that grows with the square of speed", "quadratic_drag"),
     "stop_time": ("time to rest", "time"),
+    "per_turn": ("pull that one turn adds", "force"),
+    "onset": ("setting at which the drag bites", "ratio"),
     "spool_inertia": ("moment of inertia", "inertia"),
     "spool_friction": ("friction torque", "torque"),
 }

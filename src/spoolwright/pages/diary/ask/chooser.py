@@ -45,12 +45,20 @@ class KindChooser(InkForm):
         return self.desk.way("live")
 
     @property
+    def series_way(self) -> str:
+        return self.desk.way("series")
+
+    @property
     def spin_way(self) -> str:
         return self.desk.way("spin")
 
     @property
     def inertia_way(self) -> str:
         return self.desk.way("inertia")
+
+    @property
+    def bearing_way(self) -> str:
+        return self.desk.way("bearing")
 
     @property
     def hand_way(self) -> str:

@@ -7,12 +7,12 @@ from typing import Any
 
 from django import forms
 
-from spoolwright.bench import pull_trace
+from spoolwright.bench import pull_corrections, pull_trace
 from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.trace import TraceForm
 from spoolwright.bench.uncertainty import Measured
-from spoolwright.pages.diary.ask import conditions
-from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of
+from spoolwright.pages.diary.ask import conditions, line_way
+from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of, own_fields
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
 from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
 from spoolwright.pages.diary.told import pictures, promised_band, readings
@@ -37,6 +37,7 @@ class PullForm(SignalForm):
     file_label = "Pull trace from the gauge"
     file_hint = "A CSV of time and force. Let it fall here; the curve is drawn before anything is written."
     accepts = ".csv,.txt,.tsv,.dat,text/csv,text/plain"
+    on_line = True
     looks_at = (
         FILE,
         *LABELS,
@@ -45,6 +46,8 @@ class PullForm(SignalForm):
         "gauge_full_scale",
         "gauge_of_full_scale",
         "gauge_step",
+        "gauge_own",
+        *line_way.NAMES,
     )
 
     setting = forms.ChoiceField(
@@ -65,7 +68,7 @@ class PullForm(SignalForm):
 
     def lay_out(self) -> None:
         super().lay_out()
-        self.fields |= gauge_fields() | conditions.fields(KEYS, self.desk.sheet)
+        self.fields |= own_fields() | gauge_fields() | line_way.way_fields() | conditions.fields(KEYS, self.desk.sheet)
         self.fields["star_turns"].required = not self.is_hard_on
         self.ask_questions(self.questions)
 
@@ -89,6 +92,14 @@ class PullForm(SignalForm):
     def gauge_faults(self) -> bool:
         return any(name.startswith("gauge_") for name in self.errors)
 
+    @property
+    def way_rows(self) -> Sequence[Any]:
+        return [self[key] for key in line_way.NAMES]
+
+    @property
+    def way_open(self) -> bool:
+        return any(self[key].value() or self[key].errors for key in line_way.NAMES)
+
     def started(self) -> dict[str, Any]:
         return conditions.started(self.desk, KEYS) | as_last_time(self.desk.request)
 
@@ -106,9 +117,10 @@ class PullForm(SignalForm):
     def clean(self) -> dict[str, Any]:
         given = super().clean() or self.cleaned_data
         trace = self.read_file()
-        gauge = gauge_of(self)
-        if trace is not None and gauge is not None:
-            self.pulled = self.guarded(lambda: self._analysed(trace, gauge, given.get("pull")))
+        gauge, way = gauge_of(self), line_way.way_of(self)
+        if trace is not None and gauge is not None and way is not None:
+            put_right, unsure = pull_corrections.corrected(trace, gauge, way)
+            self.pulled = self.guarded(lambda: self._analysed(put_right, unsure, given.get("pull")))
         return given
 
     def _analysed(self, trace: Any, gauge: Gauge, number: int | None) -> Pulled:

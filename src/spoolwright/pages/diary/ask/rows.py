@@ -39,7 +39,9 @@ def rows(
     least: int = 2,
 ) -> list[Row]:
     """The lines of one sort: bound where the form was sent, else as they start, with empty ones below."""
-    count = (_sent(prefix, data) if data is not None else len(started)) + least
+    count = (
+        _sent(prefix, data, ("what", "point", *kind.typed_in)) if data is not None else len(started)
+    ) + least
     found = []
     for k in range(min(count, MOST)):
         row = kind(data, prefix=f"{prefix}-{k}", initial=started[k] if k < len(started) else {})
@@ -49,12 +51,12 @@ def rows(
     return found
 
 
-def _sent(prefix: str, data: Mapping[str, Any]) -> int:
+def _sent(prefix: str, data: Mapping[str, Any], columns: Sequence[str]) -> int:
     """How many lines came with something in them: up to the last of those that have words."""
     last = -1
     for name, value in data.items():
         start, dash, rest = name.rpartition(f"{prefix}-")
         number, _, column = rest.partition("-")
-        if dash and not start and number.isdigit() and column in ("what", "point") and str(value).strip():
+        if dash and not start and number.isdigit() and column in columns and str(value).strip():
             last = max(last, int(number))
     return last + 1

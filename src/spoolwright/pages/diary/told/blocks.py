@@ -15,15 +15,17 @@ from spoolwright.pages.diary.told import by_hand as told_by_hand
 from spoolwright.pages.diary.told import offers, pictures, proofs, readings
 from spoolwright.pages.diary.told import series as told_series
 from spoolwright.pages.gathered import inertia as told_inertia
+from spoolwright.pages.gathered import noise as told_noise
 from spoolwright.pages.words import when
 from spoolwright.sheets import faults
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.kept_inertia import inertia_of
+from spoolwright.shop.questions.kept_noise import drawn_noise_of, noise_of
 from spoolwright.shop.questions.kept_series import series_of
 from spoolwright.shop.questions.signals import pull_of, spin_of
 
-OWN_FORMS = {"inertia": "inertia", "by hand": "hand", "pull series": "series"}
+OWN_FORMS = {"inertia": "inertia", "by hand": "hand", "bearing noise": "bearing", "pull series": "series"}
 """Ways of a reading whose form writes it again without a file."""
 WRITTEN_AGAIN = ("finding", "work", "answer", "invoice", "dispatch")
 """Kinds whose form is called as they are; readings and words have several forms."""
@@ -130,7 +132,8 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
     pull, spin = pull_of(reading), spin_of(reading)
     small = pictures.small_pull(pull) if pull else pictures.small_spin(spin) if spin else None
     inertia = inertia_of(reading)
-    drawn = small or inertia or series_of(reading)
+    drawn = small or inertia or series_of(reading) or drawn_noise_of(reading)
+    heard = noise_of(reading)
     results = readings.results_of(reading)
     return {
         "told": readings.told(
@@ -139,6 +142,7 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
         "small": small,
         "said": (
             *(told_inertia.in_words(inertia, desk.system) if inertia else ()),
+            *(told_noise.in_words(heard, desk.system) if heard else ()),
             *told_by_hand.below(reading, results, desk.system),
             *told_series.below(reading, desk.system),
         ),

@@ -7,14 +7,18 @@ from dataclasses import dataclass
 from typing import Any
 
 from spoolwright import quantities
-from spoolwright.pages.gathered import inertia
+from spoolwright.pages.diary.told import series
+from spoolwright.pages.gathered import inertia, noise
 from spoolwright.pages.words.budget import RESULTS as RESULTS
 from spoolwright.pages.words.budget import BudgetRow as BudgetRow
 from spoolwright.pages.words.budget import budget_rows as budget_rows
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
 from spoolwright.papers.figures import Span
+from spoolwright.sheets.drag_setting import STAR, DragSetting
 from spoolwright.shop.questions.kept_inertia import KeptInertia
+from spoolwright.shop.questions.kept_noise import KeptNoise
+from spoolwright.shop.questions.kept_series import KeptSeries
 from spoolwright.shop.questions.signals import KeptPull, KeptSpin
 
 
@@ -66,7 +70,16 @@ def spin_chart(spin: KeptSpin, system: str) -> Chart:
     return charts.spin_down(drawn, system=system)
 
 
-def chart_of(kept: KeptPull | KeptSpin | KeptInertia, system: str, promised: Span | None = None) -> Chart:
+def chart_of(
+    kept: KeptPull | KeptSpin | KeptInertia | KeptSeries | KeptNoise,
+    system: str,
+    promised: Span | None = None,
+    setting: DragSetting = STAR,
+) -> Chart:
+    if isinstance(kept, KeptNoise):
+        return noise.chart(kept, system)
+    if isinstance(kept, KeptSeries):
+        return series.chart(kept, system, setting)
     if isinstance(kept, KeptInertia):
         return inertia.swing_chart(kept, system) or inertia.chart(kept, system)
     if isinstance(kept, KeptPull):

@@ -18,7 +18,7 @@ from spoolwright.sheets.reading_kinds import ReadingKind
 RADIUS_UNSURE = 0.3e-3
 """Standard uncertainty of the radius at which the line leaves [m]: judgement prior."""
 
-SAME = {"pull trace": "same pull", "spin-down": "same spin"}
+SAME = {"pull trace": "same pull", "spin-down": "same spin", "pull series": "same series"}
 
 
 @dataclass(frozen=True)

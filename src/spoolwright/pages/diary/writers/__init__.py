@@ -12,8 +12,10 @@ from spoolwright.pages.diary.writers import (
     gone_home,
     inertia,
     live,
+    noise,
     plain,
     readings,
+    series,
 )
 
 Writer = Callable[[Desk], HttpResponse]
@@ -22,8 +24,10 @@ WRITERS: dict[str, Writer] = {
     "reading": readings.choose,
     "pull": readings.pull,
     "live": live.live,
+    "series": series.series,
     "spin": readings.spin,
     "inertia": inertia.inertia,
+    "bearing": noise.bearing,
     "hand": by_hand.hand,
     "finding": bench.finding,
     "work": bench.work,
