@@ -188,7 +188,7 @@ def _rule(anova: Crossed) -> str:
     said = "none" if chance is None else f"p = {chance:.2f}"
     if anova.pooled:
         return f"The interaction does not stand out ({said}, above {POOL_ABOVE:g}): taken into repeatability."
-    return f"The interaction stands out ({said}, not above {POOL_ABOVE:g}): it is kept apart."
+    return f"The interaction may be real ({said}, not above {POOL_ABOVE:g}): it is kept apart."
 
 
 def _notes(anova: Crossed, spreads: Mapping[str, Spread]) -> list[str]:

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
-from spoolwright.quantities import DIMENSIONS, SYSTEMS, NotAQuantity, read, show
+from spoolwright.quantities import DIMENSIONS, SYSTEMS, NotAQuantity, read, show_interval, show_stated
 
 SUMMARY = "read a repeatability study: how far tries differ, by the same hand, between hands, between parts"
 TYPED = 'gauge-study FILE [--of length] [--unit mm] [--tolerance "0.2 mm"] [--json]'
@@ -88,13 +88,13 @@ def _in_words(found: Any, tries: Any, dimension: str, units: str) -> Iterable[st
     for name, one in found.spreads.items():
         if name == "reproducibility":
             continue
-        ends = [show(end, step, system=units) for end in (one.low, one.high)]
-        size = show(one.deviation, step, system=units) if one.deviation else "none to be seen"
-        yield f"{one.name.capitalize()}: {size} ({ends[0]} to {ends[1]}), {one.share:.1%} of the variance."
+        size = show_stated(float(f"{one.deviation:.1e}"), step, units) if one.deviation else "none to be seen"
+        ends = f" ({show_interval(one.low, one.high, step, units)})" if one.high > one.low else ""
+        yield f"{one.name.capitalize()}: {size}{ends}, {100 * one.share:.1f} % of the variance."
     if found.classes is not None:
         yield f"It tells these parts apart in {found.classes} classes; five or more are asked for as a rule."
     if found.of_tolerance is not None:
-        yield f"Six of its spreads take {found.of_tolerance:.0%} of the tolerance."
+        yield f"Six of its spreads take {100 * found.of_tolerance:.0f} % of the tolerance."
     yield found.rule
     yield from (f"Note: {note}" for note in found.notes)
     yield "Spreads are standard deviations, in brackets from where to where they lie 95 times of 100."

@@ -8,7 +8,7 @@ from spoolwright.bench.gauge_study import StudyRead
 from spoolwright.pages.words import shown
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
-from spoolwright.quantities import show
+from spoolwright.quantities import show_stated
 from spoolwright.sheets.instrument_kinds import step_dimension
 from spoolwright.shop.questions.instruments import Study
 
@@ -72,8 +72,8 @@ def _sentences(read: StudyRead, dimension: str, system: str) -> list[str]:
         )
     if read.of_tolerance is not None:
         said.append(
-            f"Six of its spreads take {read.of_tolerance:.0%} of the tolerance: below 10 % is good, up to "
-            "30 % may do (AIAG, from memory)."
+            f"Six of its spreads take {100 * read.of_tolerance:.0f}\u00a0% of the tolerance: below 10 % is "
+            "good, up to 30 % may do (AIAG, from memory)."
         )
     return said
 
@@ -83,7 +83,7 @@ def _row(read: StudyRead, name: str, dimension: str, system: str) -> SpreadRow:
     size = _size(spread.deviation, dimension, system) if spread.deviation else "none to be seen"
     wide = spread.high > spread.low
     interval = shown.interval(spread.low, spread.high, step_dimension(dimension), system) if wide else "–"
-    return SpreadRow(spread.name, size, interval, f"{spread.share:.1%}".replace("%", "\u00a0%"))
+    return SpreadRow(spread.name, size, interval, f"{100 * spread.share:.1f}\u00a0%")
 
 
 def _table(read: StudyRead, dimension: str) -> list[TableRow]:
@@ -100,4 +100,4 @@ def _table(read: StudyRead, dimension: str) -> list[TableRow]:
 
 
 def _size(value: float, dimension: str, system: str) -> str:
-    return shown.unbroken(show(float(f"{value:.1e}"), step_dimension(dimension), system))
+    return shown.unbroken(show_stated(float(f"{value:.1e}"), step_dimension(dimension), system))
