@@ -10,7 +10,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 from threading import Timer
-from typing import Any, BinaryIO
+from typing import Any, BinaryIO, cast
 
 import numpy as np
 from numpy.typing import NDArray
@@ -35,9 +35,10 @@ PATIENCE = 60.0
 _GAP = 0.03
 """Seconds missing between two pieces that count as a gap; less is the rounding of time stamps."""
 
-_MUCH_LOST = 0.1
+_MUCH_LOST = 0.3
 _SHORT_BY, _SHORT_OF = 0.5, 0.97
 _LONGEST_LINE = 4096
+_OUT_OF_TIME = 24
 _MOST_BYTES = 1 << 26
 _DAMAGED = "it is damaged, or not what it says it is"
 
@@ -92,30 +93,54 @@ def decode(path: Path, kind: SoundKind, *, name: str = "") -> Decoded:
     spoolwright.bench.unreadable.Unreadable: The file cannot be opened as WAV: ...
     """
     reading = _Reading(kind, name)
-    with _decoder(path, kind) as (process, out):
-        for head, body in _messages(out):
+    with _decoder(path, kind) as work:
+        for head, body in _messages(work.out):
             reading.take(head, body)
             if reading.ended is not None:
                 break
     if reading.ended is None:
-        raise Unreadable(f"the decoder gave up on the file: {_way_out(process)}; {_DAMAGED}", name, ACCEPTED)
+        raise Unreadable(
+            f"the decoder gave up on the file, because {work.way_out}; {_DAMAGED}", name, ACCEPTED
+        )
     return reading.finish(reading.ended)
 
 
+@dataclass
+class _Work:
+    """The decoder at work, where it speaks, and whether it was ended because it took too long."""
+
+    process: subprocess.Popen[bytes]
+    out: BinaryIO
+    late: bool = False
+
+    def end_late(self) -> None:
+        self.late = True
+        self.process.kill()
+
+    @property
+    def way_out(self) -> str:
+        """How a decoder ended that said nothing."""
+        code = self.process.returncode
+        if self.late or code == -_OUT_OF_TIME:
+            return "it took too much time"
+        return "it broke down" if code and code < 0 else "it asked for too much memory or broke down"
+
+
 @contextmanager
-def _decoder(path: Path, kind: SoundKind) -> Iterator[tuple[subprocess.Popen[bytes], BinaryIO]]:
+def _decoder(path: Path, kind: SoundKind) -> Iterator[_Work]:
     """The decoder at work; it is ended when nobody listens any more, or when it takes too long."""
     words = [sys.executable, "-I", decoder.__file__, str(path), kind.container]
     process = subprocess.Popen(
         words, stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, bufsize=1 << 20
     )
-    clock = Timer(PATIENCE, process.kill)
+    assert process.stdout is not None
+    work = _Work(process, cast("BinaryIO", process.stdout))
+    clock = Timer(PATIENCE, work.end_late)
     clock.daemon = True
     clock.start()
     try:
-        assert process.stdout is not None
         with process.stdout:
-            yield process, process.stdout  # type: ignore[misc]
+            yield work
     finally:
         clock.cancel()
         process.kill()
@@ -136,14 +161,6 @@ def _messages(out: BinaryIO) -> Iterator[tuple[dict[str, Any], bytes]]:
         if len(body) < size:
             return
         yield head, body
-
-
-def _way_out(process: subprocess.Popen[bytes]) -> str:
-    """How a decoder ended that said nothing."""
-    code = process.returncode
-    if code == -9:
-        return "it took too much time"
-    return "it broke down" if code and code < 0 else "it ran out of memory or time"
 
 
 @dataclass

@@ -4,14 +4,17 @@ import io
 import struct
 import tracemalloc
 import wave
+from pathlib import Path
 
 import numpy as np
 import pytest
 from numpy.typing import NDArray
 from scipy.io import wavfile
 
-from spoolwright.bench.recording import read_wav
+from spoolwright.bench import ticks
+from spoolwright.bench.recording import is_sound, read, read_wav
 from spoolwright.bench.unreadable import Unreadable
+from tests.encoded import CLICK, KINDS, RATE, clicks, encode
 
 TONE = 0.5 * np.sin(2 * np.pi * 440 * np.arange(16_000) / 16_000)
 
@@ -137,3 +140,80 @@ def test_what_cannot_be_heard_is_refused_in_words(data: bytes, words: str) -> No
         read_wav(data, name="spin.wav")
     assert refused.value.where == "spin.wav"
     assert refused.value.accepted
+
+
+AT = (0.3, 0.9, 1.7)
+TONE_AND_CLICKS = clicks(2.0, AT) + 0.2 * np.sin(2 * np.pi * 1_000 * np.arange(2 * RATE) / RATE)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kind_gives_its_clicks_back_in_time_and_as_loud_as_they_were(kind: str) -> None:
+    recording = read(encode(kind, np.stack([TONE_AND_CLICKS, TONE_AND_CLICKS])), name=f"spin.{kind}")
+    assert recording.rate == RATE
+    assert recording.seconds == pytest.approx(2.0, abs=0.03)
+    assert recording.notes == ()
+    for moment in AT:
+        first = round(moment * RATE)
+        near = np.abs(recording.samples[first - 200 : first + 200])
+        assert abs(int(np.argmax(near)) - 200 - int(np.argmax(np.abs(CLICK)))) < len(CLICK)
+    loud = np.sqrt(np.mean(recording.samples[RATE // 2 : RATE] ** 2))
+    assert loud == pytest.approx(np.sqrt(np.mean(TONE_AND_CLICKS[RATE // 2 : RATE] ** 2)), rel=0.06)
+
+
+def test_what_only_one_channel_heard_counts_half() -> None:
+    both = np.stack([TONE_AND_CLICKS, np.zeros_like(TONE_AND_CLICKS)])
+    recording = read(encode("flac", both), name="spin.flac")
+    np.testing.assert_allclose(recording.samples[:RATE], TONE_AND_CLICKS[:RATE] / 2, atol=1e-3)
+
+
+def test_eight_channels_at_192_khz_are_one_at_48() -> None:
+    sound = np.tile(clicks(0.5, (0.2,), 192_000), (8, 1))
+    recording = read(encode("flac", sound, 192_000))
+    assert (recording.rate, recording.seconds) == (48_000, pytest.approx(0.5))
+
+
+def test_ticks_of_a_film_are_found(tmp_path: Path) -> None:
+    at = tuple(0.4 + 0.17 * k for k in range(9))
+    film = tmp_path / "spin.mov"
+    film.write_bytes(encode("mov", clicks(2.0, at)))
+    assert is_sound(film)
+    np.testing.assert_allclose(ticks.find(read(film, name=film.name)), at, atol=len(CLICK) / RATE)
+
+
+@pytest.mark.parametrize(
+    ("data", "words"),
+    [
+        (encode("flac", np.zeros(RATE)), "silent"),
+        (encode("flac", np.full(RATE, 0.4)), "constant level of 0.40"),
+        (encode("flac", np.full(1, 0.4)), "only 0.000 s"),
+        (encode("float mov", np.full(RATE, np.nan)), "NaN"),
+        (encode("float mov", np.full(RATE, 1e30)), "endless"),
+        (b"fLaC" + bytes(2_000), "cannot be opened as FLAC|nothing in the file"),
+        (b"PK\x03\x04" + encode("flac", TONE_AND_CLICKS)[4:], "zip archive"),
+    ],
+    ids=["silence", "a level", "one sample", "no numbers", "endless", "zeros", "a zip renamed"],
+)
+def test_what_was_coded_and_cannot_be_heard_is_refused_in_words(data: bytes, words: str) -> None:
+    with pytest.raises(Unreadable, match=f"(?i){words}") as refused:
+        read(data, name="spin.flac")
+    assert refused.value.where == "spin.flac"
+    assert refused.value.accepted
+
+
+def test_a_wav_on_the_disk_is_read_where_it_lies(tmp_path: Path) -> None:
+    path = tmp_path / "long.wav"
+    path.write_bytes(by_wave(np.tile(TONE, 60), width=2))
+    tracemalloc.start()
+    recording = read(path)
+    _, most = tracemalloc.get_traced_memory()
+    tracemalloc.stop()
+    assert recording.seconds == pytest.approx(60.0)
+    assert most < recording.samples.nbytes + 40e6
+
+
+def test_what_is_no_text_is_sound() -> None:
+    assert is_sound(by_wave(TONE))
+    assert is_sound(b"\xff\xd8\xff\xe0")
+    assert not is_sound(b"tick\n0.1\n")
+    assert not is_sound("tick\n0,1\n".encode("utf-16"))
+    assert not is_sound(b"")
