@@ -8,7 +8,7 @@ from datetime import date, datetime, timedelta
 from functools import wraps
 from typing import Any, TypeVar, cast
 
-from spoolwright.demo import measuring
+from spoolwright.demo import measuring, shelf
 from spoolwright.demo.measuring import Dropped
 from spoolwright.demo.nature import WARM, Nature, known
 from spoolwright.demo.signals import KILOGRAM
@@ -98,6 +98,7 @@ class Stay:
             pulled=Pulled(dropped.trace, dropped.read),
             conditions=pull_conditions(nature.radius, lubricant) | star,
             attachment=self._attach(dropped),
+            instrument=self.shop.instruments.get(shelf.CELL),
             beside=Beside(words),
         ).entry
 

@@ -1,12 +1,13 @@
-"""Opens the invented workshop: Ingjerd Vannes and Torbal Kvie, their settings, the reel sheets they have."""
+"""Opens the invented workshop: Ingjerd Vannes and Torbal Kvie, their settings, sheets and instruments."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from random import Random
 from typing import Any
 
+from spoolwright.demo import shelf
 from spoolwright.judgement.shop_rates import ShopRates
 from spoolwright.sheets import reel_sheet
 from spoolwright.shop.acts.add_person import add_person
@@ -32,13 +33,14 @@ _AS_FIRST_MEASURED = ('flange_diameter = "50 mm"', 'flange_diameter = "49 mm"')
 
 @dataclass(frozen=True)
 class Workshop:
-    """The two of them, what they charge by, and the newest version of each sheet by its slug."""
+    """The two of them, what they charge by, the newest version of each sheet, instruments by their mark."""
 
     ingjerd: Any
     torbal: Any
     rates: ShopRates
     sheets: Mapping[str, Any]
     seed: int
+    instruments: Mapping[str, Any] = field(default_factory=dict)
 
     def chance(self, story: str) -> Random:
         """A generator of this story's own, so that one more story does not change all others."""
@@ -53,7 +55,8 @@ def open_workshop(seed: int) -> Workshop:
     )
     torbal = person("torbal") or add_person(hand=ingjerd, username="torbal", name="Torbal Kvie", role="bench")
     _settle(ingjerd)
-    return Workshop(ingjerd, torbal, rates(), _sheets(ingjerd), seed)
+    instruments = shelf.fill(ingjerd, torbal, Random(f"{seed}/shelf"))
+    return Workshop(ingjerd, torbal, rates(), _sheets(ingjerd), seed, instruments)
 
 
 def _settle(hand: Any) -> None:
