@@ -125,6 +125,12 @@ def _sweep() -> Verb:
     return sweep
 
 
+def _book() -> Verb:
+    from spoolwright.command import book
+
+    return book
+
+
 def _speed() -> Verb:
     from spoolwright.command import speed
 
@@ -149,6 +155,7 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "cast": _cast,
     "sweep": _sweep,
     "wear": _wear,
+    "book": _book,
     "speed": _speed,
 }
 
