@@ -7,8 +7,11 @@ import os
 import threading
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from typing import Any
 
 import pytest
+
+from spoolwright.shop.errands import gauge_port
 
 
 @dataclass
@@ -22,9 +25,20 @@ class FakeGauge:
     def sends(self, text: bytes) -> None:
         os.write(self.master, text)
 
-    def sends_soon(self, text: bytes, after: float = 0.1) -> None:
-        """When the port is open: what came before is not read."""
-        threading.Timer(after, self.sends, [text]).start()
+    def speaks_when_opened(
+        self, monkeypatch: pytest.MonkeyPatch, text: bytes, unplugged: float = 0.0
+    ) -> None:
+        """Sends once the port is open, because what came before is not read; then, if told, is unplugged."""
+        usual = gauge_port.open_port
+
+        def opened(*words: Any) -> Any:
+            port = usual(*words)
+            self.sends(text)
+            if unplugged:
+                threading.Timer(unplugged, self.is_unplugged).start()
+            return port
+
+        monkeypatch.setattr(gauge_port, "open_port", opened)
 
     def hears(self) -> bytes:
         return os.read(self.master, 100)

@@ -101,6 +101,7 @@ CHOSEN: dict[str, Callable[[], Args]] = {
     "diary:typed": lambda: [(one_at_each_place()[0].tag, "pull_full")],
     "diary:trace": signals,
     "diary:strike": lambda: [(entry.visit.tag, entry.pk) for entry in entries("arrival", 1)],
+    "diary:gauge": lambda: [()],
     "diary:file": lambda: [(one.pk,) for one in Attachment.objects.order_by("pk")[:1]],
     "diary:small": lambda: [(Attachment.objects.filter(media_type="image/png").earliest("pk").pk,)],
     "paper:bag_tag": lambda: of_visits(one_at_each_place()[:1]),

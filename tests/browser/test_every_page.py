@@ -20,7 +20,7 @@ from tests.filled import FilledShop
 from tests.pages.test_routes import ROWS
 
 OPENED = sorted(row.name for row in ROWS if row.method == "GET" and row.owner in (200, 404))
-NO_PAGE = {"diary:file", "diary:small", "reel_sheet:schema", "reel_sheet:toml", "sign_in:once"}
+NO_PAGE = {"diary:file", "diary:gauge", "diary:small", "reel_sheet:schema", "reel_sheet:toml", "sign_in:once"}
 PAPERS = {name for name in OPENED if name.startswith("paper:")}
 PAGES = [name for name in OPENED if name not in NO_PAGE | PAPERS]
 WITHOUT_UNIT = re.compile(r"ratio|feel|slips|teeth|corrosion|colour|turns|count|score", re.IGNORECASE)

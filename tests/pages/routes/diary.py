@@ -56,6 +56,8 @@ ROWS = [
     Row("diary:trace", "POST", 405, 405, address=arrival),
     Row("diary:strike", "GET", 200, 200, address=arrival),
     Row("diary:strike", "POST", 422, 422, address=arrival),
+    Row("diary:gauge", "GET", 200, 200),
+    Row("diary:gauge", "POST", 422, 422),
     Row("diary:file", "GET", 200, 200, address=a_file),
     Row("diary:file", "POST", 405, 405, address=a_file),
     Row("diary:small", "GET", 200, 200, address=a_photo),

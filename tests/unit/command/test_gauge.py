@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import threading
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -11,7 +10,6 @@ import pytest
 
 from spoolwright.bench import pull_trace
 from spoolwright.command.__main__ import main
-from spoolwright.shop.errands import gauge_port
 from tests.fake_gauge import FakeGauge, plugged_in
 
 KG = 9.80665
@@ -43,9 +41,10 @@ def listen(gauge: FakeGauge, *words: str) -> int:
 
 def test_the_pull_is_shown_and_kept_for_the_diary(
     gauge: FakeGauge,
+    monkeypatch: pytest.MonkeyPatch,
     capsys: pytest.CaptureFixture[str],
 ) -> None:
-    gauge.sends_soon(sent())
+    gauge.speaks_when_opened(monkeypatch, sent())
     assert listen(gauge, "--out", "pull.csv") == 0
     said = told(capsys)
     assert "40 numbers in" in said
@@ -58,10 +57,11 @@ def test_the_pull_is_shown_and_kept_for_the_diary(
 
 def test_only_watched_it_keeps_nothing(
     gauge: FakeGauge,
+    monkeypatch: pytest.MonkeyPatch,
     capsys: pytest.CaptureFixture[str],
     tmp_path: Path,
 ) -> None:
-    gauge.sends_soon(sent())
+    gauge.speaks_when_opened(monkeypatch, sent())
     assert listen(gauge, "--watch") == 0
     assert "40 numbers" in told(capsys)
     assert list(tmp_path.iterdir()) == []
@@ -69,10 +69,11 @@ def test_only_watched_it_keeps_nothing(
 
 def test_it_is_described_in_a_file_and_told_as_json(
     gauge: FakeGauge,
+    monkeypatch: pytest.MonkeyPatch,
     capsys: pytest.CaptureFixture[str],
 ) -> None:
     Path("gauge.toml").write_text('separator = "comma"\nfield = 3\nunit = "N"\n')
-    gauge.sends_soon(b"ST,NT,+  2.350kg\nOL\nST,NT,+ 23.1\n")
+    gauge.speaks_when_opened(monkeypatch, b"ST,NT,+  2.350kg\nOL\nST,NT,+ 23.1\n")
     assert listen(gauge, "--like", "gauge.toml", "--out", "a.csv", "--json") == 0
     facts = json.loads(capsys.readouterr().out)
     assert facts["numbers"] == 2
@@ -87,14 +88,7 @@ def test_unplugged_it_says_so_and_what_came_is_in_the_file(
     capsys: pytest.CaptureFixture[str],
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    gauge.sends_soon(sent(5))
-    usual = gauge_port.open_port
-
-    def opened(*words: object) -> object:
-        threading.Timer(0.3, gauge.is_unplugged).start()
-        return usual(*words)  # type: ignore[arg-type]
-
-    monkeypatch.setattr(gauge_port, "open_port", opened)
+    gauge.speaks_when_opened(monkeypatch, sent(5), unplugged=0.3)
     assert main(["gauge", "--port", gauge.name, "--out", "pull.csv"]) == 1
     said = told(capsys)
     assert "The gauge was unplugged, or its line broke." in said
@@ -112,12 +106,13 @@ def test_unplugged_it_says_so_and_what_came_is_in_the_file(
 )
 def test_when_nothing_can_be_read_there_is_no_file_and_a_reason(
     gauge: FakeGauge,
+    monkeypatch: pytest.MonkeyPatch,
     capsys: pytest.CaptureFixture[str],
     tmp_path: Path,
     came: bytes,
     words: str,
 ) -> None:
-    gauge.sends_soon(came)
+    gauge.speaks_when_opened(monkeypatch, came)
     assert listen(gauge) == 1
     said = told(capsys)
     assert words in said

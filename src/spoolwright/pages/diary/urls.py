@@ -2,7 +2,7 @@
 
 from django.urls import path
 
-from spoolwright.pages.diary import files, strike, views
+from spoolwright.pages.diary import files, gauge_line, strike, views
 
 app_name = "diary"
 urlpatterns = [
@@ -11,6 +11,7 @@ urlpatterns = [
     path("<int:tag>/reading/<slug:kind>/", views.typed, name="typed"),
     path("<int:tag>/trace/<int:entry>/", views.trace, name="trace"),
     path("<int:tag>/strike/<int:entry>/", strike.strike, name="strike"),
+    path("gauge/", gauge_line.gauge_line, name="gauge"),
     path("file/<int:number>/", files.file, name="file"),
     path("file/<int:number>/small/", files.small, name="small"),
 ]
