@@ -177,9 +177,10 @@ class SeriesForm(SignalForm):
         """What the drawing is made from, in short."""
         asked = ("along", "unit", "radius", *FACTS, *gauge_fields(), *line_way.NAMES)
         made_from = sorted(
-            (name, self.data.getlist(name))
+            (name, given)
             for name in self.data
-            if name.startswith(("pull-", "signal_kept")) or name.removesuffix("_unit") in asked
+            if (given := [text.strip() for text in self.data.getlist(name) if text.strip()])
+            and (name.startswith(("pull-", "signal_kept")) or name.removesuffix("_unit") in asked)
         )
         return sha256(repr(made_from).encode()).hexdigest()[:16]
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from spoolwright import quantities
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
 from spoolwright.sheets.drag_setting import STAR, DragSetting
@@ -11,9 +12,22 @@ from spoolwright.shop.questions.kept_series import KeptSeries, series_of
 
 
 def chart(kept: KeptSeries, system: str, setting: DragSetting = STAR) -> Chart:
-    said = kept.said.get(system, ())
-    drawn = charts.Series(kept.along, kept.pulls, kept.fitted, kept.band, said[0] if said else "")
+    says = _says(kept, system, setting)
+    drawn = charts.Series(kept.along, kept.pulls, kept.fitted, kept.band, says)
     return charts.pull_series(drawn, system=system, setting=setting)
+
+
+def _says(kept: KeptSeries, system: str, setting: DragSetting) -> str:
+    """The sentence under the chart: what the line through the pulls is."""
+    found = dict(kept.results)
+    if kept.along == "number":
+        return "Pull after pull, the drag untouched."
+    if kept.along == "speed":
+        return "The same setting, pulled slowly and fast."
+    adds = quantities.show(found["pull_per_turn"].value, "force", system)
+    each = "The whole way of the lever" if setting.is_lever else f"One turn of the {setting.control}"
+    onset = found["drag_onset"].value
+    return f"{each} adds {adds}, from {setting.at(round(max(onset, 0.0), 2))} on."
 
 
 def below(reading: Any, system: str) -> tuple[str, ...]:
