@@ -17,7 +17,7 @@ from spoolwright.judgement.works import all_works
 from spoolwright.pages import doors
 from spoolwright.pages.words import shown
 from spoolwright.sheets.reel_sheet import ReelSheet
-from spoolwright.shop.questions import by_number, reel_sheets
+from spoolwright.shop.questions import book, by_number, reel_sheets
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.diary import Diary, diary
 from spoolwright.shop.questions.readings import taken_as_found
@@ -111,7 +111,8 @@ class Desk:
     def case(self) -> Case:
         """The case as judgement sees it, before anybody has typed anything."""
         found = [Finding(b.part.part, b.part.fault, b.part.evidence) for b in self.findings]
-        return open_case(self.sheet, self.readings, found, self.rates, around=self.around)
+        learned = book.lessons()
+        return open_case(self.sheet, self.readings, found, self.rates, around=self.around, learned=learned)
 
     @property
     def wrong(self) -> tuple[Wrong, ...]:

@@ -178,8 +178,8 @@ class WorksForm(forms.Form):
         return half if found is None else found
 
     def own_minutes(self, work: Work) -> int:
-        """The list's own minutes, in a reel that lies stripped where an option strips it."""
-        return work.minutes(self.desk.kind, reel_is_open=self.opened)
+        """Minutes by the shop's book, in a reel that lies stripped where an option strips it."""
+        return self.desk.case.minutes(work, opened=self.opened)
 
     def own_price(self, part: PartNeeded) -> int:
         return part_selling(part, self.desk.rates)

@@ -91,7 +91,8 @@ class TargetForm(forms.Form):
         if not (self.is_bound and self.is_valid() and self.leaf.prediction.star_turns):
             return None
         leaf = self.leaf
-        return expected.reaching(leaf.sheet, leaf.taken, self.cleaned_data["target"], leaf.system)
+        target = self.cleaned_data["target"]
+        return expected.reaching(leaf.sheet, leaf.taken, target, leaf.system, leaf.learned)
 
 
 def asked_of(leaf: Leaf, form: type[forms.Form]) -> Any:

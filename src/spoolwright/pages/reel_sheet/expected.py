@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from spoolwright import quantities
+from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons
 from spoolwright.judgement.narrowing import Known, know
 from spoolwright.judgement.prediction import Predicted, Prediction, predict
 from spoolwright.judgement.reaching import Way, ways_to_reach
@@ -46,28 +47,36 @@ class Expected:
 
 
 @lru_cache(maxsize=KEPT)
-def prediction(sheet: ReelSheet, taken: tuple[FrozenTaken, ...], system: str) -> Prediction:
+def prediction(
+    sheet: ReelSheet, taken: tuple[FrozenTaken, ...], system: str, learned: Lessons = NOTHING_LEARNED
+) -> Prediction:
     """What is expected of a sound reel, or of the one whose readings these are."""
-    return predict(
-        sheet, thawed(taken), samples=SAMPLES, seed=SEED, system=system, known=_known(sheet, taken)
-    )
+    drawn = _known(sheet, taken, learned)
+    return predict(sheet, thawed(taken), samples=SAMPLES, seed=SEED, system=system, known=drawn)
 
 
 @lru_cache(maxsize=KEPT)
-def _known(sheet: ReelSheet, taken: tuple[FrozenTaken, ...]) -> Known:
+def _known(sheet: ReelSheet, taken: tuple[FrozenTaken, ...], learned: Lessons) -> Known:
     """The draws do not depend on the reader's units."""
-    return know(sheet, thawed(taken), samples=SAMPLES, seed=SEED)
+    return know(sheet, thawed(taken), samples=SAMPLES, seed=SEED, learned=learned)
 
 
 @lru_cache(maxsize=KEPT)
 def reaching(
-    sheet: ReelSheet, taken: tuple[FrozenTaken, ...], target: float, system: str
+    sheet: ReelSheet,
+    taken: tuple[FrozenTaken, ...],
+    target: float,
+    system: str,
+    learned: Lessons = NOTHING_LEARNED,
 ) -> tuple[TurnAdvice, tuple[Way, ...]]:
     """Which turn of the star gives this pull; where none does, what would have to change."""
-    advice = star_turn_for(prediction(sheet, taken, system), target, system)
+    advice = star_turn_for(prediction(sheet, taken, system, learned), target, system)
     if advice.turns is not None:
         return advice, ()
-    return advice, ways_to_reach(sheet, thawed(taken), target, samples=WAY_SAMPLES, seed=SEED, system=system)
+    ways = ways_to_reach(
+        sheet, thawed(taken), target, samples=WAY_SAMPLES, seed=SEED, system=system, learned=learned
+    )
+    return advice, ways
 
 
 def told(value: Predicted, title: str, system: str, setting: DragSetting = STAR) -> Expected:

@@ -8,6 +8,7 @@ from typing import Any
 
 from spoolwright import quantities
 from spoolwright.judgement import drag_train
+from spoolwright.judgement.book_lessons import Lessons
 from spoolwright.judgement.drag_train import LIMITS
 from spoolwright.judgement.prediction import Predicted, Prediction
 from spoolwright.pages import doors
@@ -26,7 +27,7 @@ from spoolwright.papers.section_drawing import PartName, Ringed
 from spoolwright.sheets import reel_sheet
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_remarks import remarks
-from spoolwright.shop.questions import by_number, readings, reel_sheets
+from spoolwright.shop.questions import book, by_number, readings, reel_sheets
 from spoolwright.shop.questions.blocks import Block, blocks_of
 
 FILLS = (
@@ -191,8 +192,12 @@ class Leaf:
         return frozen(readings.taken_as_found(self.visit.pk)) if self.visit_fits else ()
 
     @cached_property
+    def learned(self) -> Lessons:
+        return book.lessons()
+
+    @cached_property
     def prediction(self) -> Prediction:
-        return expected.prediction(self.sheet, self.taken, self.system)
+        return expected.prediction(self.sheet, self.taken, self.system, self.learned)
 
     def value(self, name: str) -> Predicted | None:
         return self.prediction.values.get(name)
