@@ -92,17 +92,53 @@ def decode(path: Path, kind: SoundKind, *, name: str = "") -> Decoded:
     ...
     spoolwright.bench.unreadable.Unreadable: The file cannot be opened as WAV: ...
     """
-    reading = _Reading(kind, name)
     with _decoder(path, kind) as work:
-        for head, body in _messages(work.out):
-            reading.take(head, body)
-            if reading.ended is not None:
-                break
-    if reading.ended is None:
-        raise Unreadable(
-            f"the decoder gave up on the file, because {work.way_out}; {_DAMAGED}", name, ACCEPTED
-        )
-    return reading.finish(reading.ended)
+        found = gather(work.out, kind, name=name)
+    if found is None:
+        reason = f"the decoder gave up on the file, because {work.way_out}; {_DAMAGED}"
+        raise Unreadable(reason, name, ACCEPTED)
+    return found
+
+
+def gather(out: BinaryIO, kind: SoundKind, *, name: str = "") -> Decoded | None:
+    """What a decoder sends, as one channel; None where it breaks off before it has said how it ended.
+
+    Parameters
+    ----------
+    out : binary file
+        What `decoder` writes [-].
+    kind : SoundKind
+        What the first bytes of the file say [-].
+    name : str
+        What the file is called [-]; only for messages.
+
+    Returns
+    -------
+    Decoded or None
+        As `decode` [-].
+
+    Raises
+    ------
+    Unreadable
+        As `decode`.
+
+    Source
+    ------
+    Our own rules.
+
+    Examples
+    --------
+    >>> from io import BytesIO
+    >>> from spoolwright.bench.sound_kinds import WAV
+    >>> gather(BytesIO(b"nothing of use"), WAV) is None
+    True
+    """
+    reading = _Reading(kind, name)
+    for head, body in _messages(out):
+        reading.take(head, body)
+        if reading.ended is not None:
+            return reading.finish(reading.ended)
+    return None
 
 
 @dataclass
