@@ -51,8 +51,7 @@ def fill_conditions(page: Page) -> None:
     page.get_by_label("Temperature at the bench").fill("19")
 
 
-@pytest.mark.parametrize("look", ["light", "dark"])
-@pytest.mark.parametrize("size", ["desk", "phone"])
+@pytest.mark.parametrize(("size", "look"), [("desk", "light"), ("phone", "dark")])
 def test_every_kind_of_entry_and_form_is_accessible(
     new_page: Callable[..., Page], shop: Any, axe: Callable[[Page], None], size: str, look: str
 ) -> None:

@@ -38,8 +38,7 @@ def lying_there(shop: Any) -> None:
     walk.quoted(shop.bench, came("Varg Holmen", "Tarvak 58X"))
 
 
-@pytest.mark.parametrize("look", ["light", "dark"])
-@pytest.mark.parametrize("size", ["desk", "phone"])
+@pytest.mark.parametrize(("size", "look"), [("desk", "light"), ("phone", "dark")])
 def test_it_is_accessible_and_fits(
     new_page: Callable[..., Page],
     shop: Any,

@@ -26,8 +26,7 @@ def reel(shop: Any) -> Any:
     return describe_reel(hand=shop.bench, reel=known, sheet_version=version, version=known.version)
 
 
-@pytest.mark.parametrize("look", ["light", "dark"])
-@pytest.mark.parametrize("size", ["desk", "phone"])
+@pytest.mark.parametrize(("size", "look"), [("desk", "light"), ("phone", "dark")])
 def test_it_is_accessible_and_fits(
     new_page: Callable[..., Page], shop: Any, reel: Any, axe: Callable[[Page], None], size: str, look: str
 ) -> None:

@@ -33,8 +33,7 @@ def shoot(page: Page, name: str) -> None:
     page.screenshot(path=SHOTS / f"proof-{name}.png", full_page=True)
 
 
-@pytest.mark.parametrize("look", ["light", "dark"])
-@pytest.mark.parametrize("size", ["desk", "phone"])
+@pytest.mark.parametrize(("size", "look"), [("desk", "light"), ("phone", "dark")])
 def test_it_is_accessible_drawn_and_fits(
     new_page: Callable[..., Page], shop: Any, visit: Any, axe: Callable[[Page], None], size: str, look: str
 ) -> None:

@@ -47,8 +47,7 @@ def drawn(page: Page, count: int) -> None:
     assert page.locator("[data-chart][data-drawn='no']").count() == 0
 
 
-@pytest.mark.parametrize("look", ["light", "dark"])
-@pytest.mark.parametrize("size", ["desk", "phone"])
+@pytest.mark.parametrize(("size", "look"), [("desk", "light"), ("phone", "dark")])
 def test_both_pages_are_accessible_a_thumb_high_and_fit(
     new_page: Callable[..., Page], shop: Any, visit: Any, axe: Callable[[Page], None], size: str, look: str
 ) -> None:

@@ -21,8 +21,7 @@ LOWER_THAN = """least => [...document.querySelectorAll(
 )].filter(e => e.offsetParent && e.getBoundingClientRect().height < least - 0.5).map(e => e.outerHTML)"""
 
 
-@pytest.mark.parametrize("look", ["light", "dark"])
-@pytest.mark.parametrize("size", ["desk", "phone"])
+@pytest.mark.parametrize(("size", "look"), [("desk", "light"), ("phone", "dark")])
 def test_every_room_of_the_shell_is_accessible(
     new_page: Callable[..., Page], shop: Any, axe: Callable[[Page], None], size: str, look: str
 ) -> None:
