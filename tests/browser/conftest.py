@@ -108,7 +108,7 @@ class Trouble:
         context.on("weberror", lambda error: self.seen.append(f"script error: {error.error}"))
 
     def left(self) -> list[str]:
-        """What nobody expected. Who types on has a question given up that was asked a letter ago: no fault."""
+        """What nobody expected. Who types on has the question of a letter ago given up: no fault."""
         given_up = ("htmx:sendAbort", "htmx:afterRequest") if self._given_up() else ()
         known = (*self.expected, *given_up)
         return [line for line in self.seen if not any(words in line for words in known)]

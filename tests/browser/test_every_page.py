@@ -69,7 +69,8 @@ def test_it_fits_is_accessible_and_whole(
         assert answer.status == 200, address
         page.wait_for_function("!document.querySelector('[data-chart]:not([data-drawn])')")
         whole(page, address)
-        axe(page)
+        if size == "phone":  # at a desk stand the same things, further apart
+            axe(page)
 
 
 def whole(page: Page, address: str) -> None:

@@ -1,8 +1,8 @@
 """Round trips: what the generator puts into a signal is what the bench finds, within what it states.
 
 Forty seeds of each; the stated interval (k = 2) must hold the truth in at least thirty-five, and must not be
-so wide that this says nothing. (Of forty sound intervals fewer than thirty-five hold once in a hundred times, by
-the binomial law; the seeds are fixed.)
+so wide that this says nothing. (Of forty sound intervals fewer than thirty-five hold once in a hundred times,
+by the binomial law; the seeds are fixed.)
 """
 
 from collections.abc import Callable, Sequence
