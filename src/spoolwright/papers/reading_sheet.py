@@ -55,7 +55,8 @@ class ReadingSheet:
     """One reading of one reel.
 
     `number` is the sheet's own, `facts` pairs of label and text (received, read, by whom, where), `method`
-    sentences, `pictures` charts of the trace and its fit, `deviations` what was other than the method asks,
+    sentences, `pictures` charts of the trace and its fit, `inputs` what went
+    into a result that was worked out, `deviations` what was other than the method asks,
     `rule` the decision rule of statements of conformity, empty where none is made.
     """
 
@@ -71,6 +72,7 @@ class ReadingSheet:
     results: tuple[Stated, ...]
     pictures: tuple[Chart, ...] = ()
     said: tuple[str, ...] = ()
+    inputs: tuple[tuple[str, str], ...] = ()
     instruments: tuple[Instrument, ...] = ()
     budget: tuple[BudgetLine, ...] = ()
     deviations: tuple[str, ...] = ()
@@ -136,6 +138,7 @@ def render(sheet: ReadingSheet) -> bytes:
         "coverage": coverage(sheet),
         "charts": [chart.says for chart in sheet.pictures],
         "said": sheet.said,
+        "inputs": sheet.inputs,
         "instruments": [[it.name, it.accuracy, it.checked or NEVER_CHECKED] for it in sheet.instruments],
         "not_named": NOT_NAMED,
         "budget": [[row.result, row.source, row.known, row.amount] for row in sheet.budget],

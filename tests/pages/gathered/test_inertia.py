@@ -29,6 +29,14 @@ def test_what_was_measured_before_is_weighed_in() -> None:
     ]
 
 
+def test_what_went_in_and_where_most_comes_from() -> None:
+    assert inertia.inputs(KEPT, "metric") == (
+        ("Stiffness of the spring in twist", "2.400\u00a0mN\u00a0m/rad ±\u00a00.020\u00a0mN\u00a0m/rad"),
+    )
+    assert inertia.mostly(KEPT).endswith("Stiffness: last digit, 100 %.")
+    assert inertia.mostly(FELL) == ""
+
+
 def test_a_way_that_is_no_longer_known_stands_as_it_is() -> None:
     assert inertia.way("rolling") == "rolling"
     assert inertia.swing_chart(FELL, "metric") is None

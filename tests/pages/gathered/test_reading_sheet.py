@@ -35,7 +35,7 @@ def test_what_was_typed_has_its_tries_and_their_budget(hand: Any, shop: Any) -> 
     assert told.number == f"{visit.tag}-R{entry.seq}"
     assert told.title.endswith(": mass")
     assert "mean of 338" in told.results[0].remark
-    assert [row.source for row in told.budget] == ["scatter of 2 tries", "kitchen scale that shows 1 g"]
+    assert [row.source for row in told.budget] == ["kitchen scale that shows 1 g", "scatter of 2 tries"]
     assert told.instruments == ()
     assert told.rule == ""
     facts = dict(told.facts)
@@ -77,6 +77,8 @@ def test_an_inertia_has_its_own_method_and_what_the_sheet_says(hand: Any, shop: 
     assert told.method[0].startswith("A thin thread is wound")
     assert any("of friction meanwhile" in line for line in told.said)
     assert any("friction torque" in row.result for row in told.budget)
+    assert ("Height of the fall", "800.00\u00a0mm ±\u00a00.58\u00a0mm") in told.inputs
+    assert told.budget[0].source.startswith("Time of the heavier one’s fall")
 
 
 def test_a_size_by_hand_names_its_instrument_and_its_last_check(hand: Any, shop: Any) -> None:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from spoolwright.bench.inertia_reading import RESULT
+from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement import agreement
 from spoolwright.pages.words import shown
 from spoolwright.papers import charts
@@ -29,6 +31,27 @@ def in_words(kept: KeptInertia, system: str, before: Sequence[MeasuredInertia] =
         ways = [("this one", kept.inertia), *((_named(one), one.measured) for one in others)]
         said.append(agreement.together(ways, system)[1])
     return tuple(shown.raised(shown.together(line)) for line in said)
+
+
+def mostly(kept: KeptInertia) -> str:
+    """Where most of the uncertainty comes from, in one sentence: the three largest shares of its square."""
+    rows = [row for row in kept.budget if row.result == RESULT and row.uncertainty > 0]
+    whole = sum(row.uncertainty**2 for row in rows)
+    if not whole:
+        return ""
+    largest = sorted(rows, key=lambda row: -row.uncertainty)[:3]
+    said = "; ".join(f"{row.source}, {100 * row.uncertainty**2 / whole:.0f} %" for row in largest)
+    return f"Of the square of its uncertainty most comes from: {said}."
+
+
+def inputs(kept: KeptInertia, system: str) -> tuple[tuple[str, str], ...]:
+    """What went in, each with its own expanded uncertainty."""
+    return tuple((words, _amount(one, system)) for words, one in kept.inputs)
+
+
+def _amount(one: Measured, system: str) -> str:
+    """As it was taken, never rounded past what is known of it."""
+    return shown.quantity(one.value, one.dimension, system, one.expanded or None)
 
 
 def chart(

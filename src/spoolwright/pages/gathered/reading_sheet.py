@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 from spoolwright import quantities
@@ -10,7 +10,7 @@ from spoolwright.bench import typed
 from spoolwright.bench.budget import Contribution
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.judgement import findings
-from spoolwright.pages.gathered import inertia, parties, pictures, reading_judged, told_signals
+from spoolwright.pages.gathered import parties, pictures, reading_judged, told_signals
 from spoolwright.pages.words import conditions, shown, when
 from spoolwright.pages.words.budget import budget_rows
 from spoolwright.papers.proof_sheet import Instrument, Signature
@@ -34,7 +34,7 @@ def gathered(diary: Diary, entry: Any, shop: Any, system: str) -> ReadingSheet:
     values = [value for value in reading.values.all() if value.repeat == 0]
     results = tuple(reading_judged.stated(value, findings.tags(sheet), system) for value in values)
     before = [b for b in diary.blocks if b.entry.seq <= entry.seq and not b.is_struck]
-    kept = inertia_of(reading)
+    signal = told_signals.told(reading, system)
     return ReadingSheet(
         shop=parties.house(shop),
         customer=parties.addressee(diary.customer),
@@ -46,8 +46,9 @@ def gathered(diary: Diary, entry: Any, shop: Any, system: str) -> ReadingSheet:
         method=tuple(_method(reading, values)),
         conditions=conditions.in_words(reading.conditions, system, setting_of(sheet)),
         results=results,
-        pictures=told_signals.pictures_of(reading, system),
-        said=inertia.in_words(kept, system) if kept else (),
+        pictures=signal.pictures,
+        said=signal.said,
+        inputs=signal.inputs,
         instruments=tuple(_instruments(reading, values, system)),
         budget=tuple(_budget(reading, values, system)),
         deviations=tuple(shown.raised(note) for note in reading.analysis.get("notes", ())),
@@ -139,13 +140,18 @@ def _budget(reading: Any, values: list[Any], system: str) -> Iterable[BudgetLine
     rows = kept or [row for value in values for row in _rows_of(value)]
     is_spin = reading.analysis.get("signal") == "spin"
     per_inertia = is_spin and not any(value.kind == "spin_constant" for value in values)
-    for row in rows:
+    for row in sorted(rows, key=lambda row: (_place(row, rows), -row.uncertainty)):
         try:
             (told,) = budget_rows([row], system, per_inertia=per_inertia) or (None,)
         except KeyError:
             continue  # A row of a result that this sheet does not state.
         if told is not None:
             yield BudgetLine(told.result, told.source, told.way, told.amount)
+
+
+def _place(row: Contribution, rows: Sequence[Contribution]) -> int:
+    """Results in the order of the reading, the largest row of each first."""
+    return list(dict.fromkeys(one.result for one in rows)).index(row.result)
 
 
 def _rows_of(value: Any) -> tuple[Contribution, ...]:

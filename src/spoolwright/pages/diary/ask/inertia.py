@@ -166,7 +166,7 @@ class InertiaForm(SignalForm):
             "chart": told_inertia.chart(kept, desk.system, before),
             "swing": told_inertia.swing_chart(kept, desk.system),
             "told": told,
-            "said": told_inertia.in_words(kept, desk.system, before),
+            "said": (*told_inertia.in_words(kept, desk.system, before), told_inertia.mostly(kept)),
             "notes": kept.notes,
             "budget": pictures.budget_rows(kept.budget, desk.system),
         }

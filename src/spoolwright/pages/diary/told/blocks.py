@@ -148,6 +148,7 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
         ),
         "chart": reverse("diary:trace", args=[desk.visit.tag, block.entry.pk]) if drawn else "",
         "paper": ways.to_paper("reading", block.entry.pk),
+        "inputs": told_inertia.inputs(inertia, desk.system) if inertia else (),
     }
 
 
