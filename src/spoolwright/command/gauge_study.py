@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
-from spoolwright.quantities import DIMENSIONS, SYSTEMS, NotAQuantity, read, show_interval, show_stated
+from spoolwright.quantities import DIMENSIONS, SYSTEMS, NotAQuantity, read, show, show_interval
 
 SUMMARY = "read a repeatability study: how far tries differ, by the same hand, between hands, between parts"
 TYPED = 'gauge-study FILE [--of length] [--unit mm] [--tolerance "0.2 mm"] [--json]'
@@ -88,7 +88,7 @@ def _in_words(found: Any, tries: Any, dimension: str, units: str) -> Iterable[st
     for name, one in found.spreads.items():
         if name == "reproducibility":
             continue
-        size = show_stated(float(f"{one.deviation:.1e}"), step, units) if one.deviation else "none to be seen"
+        size = _two_figures(one.deviation, step, units) if one.deviation else "none to be seen"
         ends = f" ({show_interval(one.low, one.high, step, units)})" if one.high > one.low else ""
         yield f"{one.name.capitalize()}: {size}{ends}, {100 * one.share:.1f} % of the variance."
     if found.classes is not None:
@@ -98,3 +98,7 @@ def _in_words(found: Any, tries: Any, dimension: str, units: str) -> Iterable[st
     yield found.rule
     yield from (f"Note: {note}" for note in found.notes)
     yield "Spreads are standard deviations, in brackets from where to where they lie 95 times of 100."
+
+
+def _two_figures(value: float, dimension: str, units: str) -> str:
+    return show(value, dimension, units, value).partition(" ± ")[0]

@@ -129,7 +129,7 @@ def _discs(sheet: ReelSheet | None, new: float | None) -> Iterable[HandPart]:
 
 def _disc(key: str, title: str, new: float, material: str, by_sheet: bool) -> HandPart:
     share = wear_rates.reject_share(material)
-    source = f"{share.source}: {share.middle:.0%} of new ({share.how})"
+    source = f"{share.source}: {100 * share.middle:.0f} % of new ({share.how})"
     said = FROM_THE_SHEET if by_sheet else "new, as typed"
     return HandPart(key, title, Limits(low=share.middle * new, high=inf), source, new, said)
 

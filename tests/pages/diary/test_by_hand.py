@@ -28,7 +28,8 @@ def test_every_guide_is_offered_and_opens(bench: Client, torbal: Any) -> None:
 def test_the_size_when_new_and_the_limit_stand_beside_it(bench: Client, torbal: Any) -> None:
     response = bench.get(way(arrived(torbal), "hand") + DISC)
     page = text(response)
-    assert "First friction disc, hard fibre 0.8 mm new, by the sheet. At least 0.64 mm is asked for" in page
+    assert "First friction disc, hard fibre; second friction disc, hard fibre" in page
+    assert "0.8 mm new, by the sheet. At least 0.64 mm is asked for" in page
     assert "judgement prior" in page
     assert 'class="chosen"' in response.content.decode()
 

@@ -37,7 +37,7 @@ def test_in_words(file: Path, capsys: Any) -> None:
     assert main(["gauge-study", str(file), "--units", "imperial"]) == 0
     told = capsys.readouterr().out
     assert told.startswith("2 parts, 2 persons (A, B), 2 tries each.")
-    assert "The same hand again: 0.051" in told
+    assert "The same hand again: 0.050 in" in told
     assert "taken into repeatability" in told
     assert "3 classes" in told
 

@@ -8,7 +8,6 @@ from spoolwright.bench.gauge_study import StudyRead
 from spoolwright.pages.words import shown
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
-from spoolwright.quantities import show_stated
 from spoolwright.sheets.instrument_kinds import step_dimension
 from spoolwright.shop.questions.instruments import Study
 
@@ -100,4 +99,4 @@ def _table(read: StudyRead, dimension: str) -> list[TableRow]:
 
 
 def _size(value: float, dimension: str, system: str) -> str:
-    return shown.unbroken(show_stated(float(f"{value:.1e}"), step_dimension(dimension), system))
+    return shown.two_figures(value, step_dimension(dimension), system)

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from spoolwright import quantities
+from spoolwright.bench.budget import RECTANGLE
 from spoolwright.bench.instrument import Instrument
-from spoolwright.bench.uncertainty import Measured
+from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
 from spoolwright.judgement.guard_band import Limits, call
 from spoolwright.judgement.hand_words import TITLES
 from spoolwright.judgement.proof import chance_said
@@ -37,17 +38,30 @@ class Leaf:
     known: tuple[tuple[str, str], ...]
     rows: tuple[tuple[str, str], ...]
     why: str
-    checks: tuple[tuple[Any, str], ...]
+    checks: tuple[tuple[Any, tuple[str, str], str], ...]
 
 
 def on_the_list(shelved: Shelved, system: str) -> OnTheList:
     now = shelved.now
-    single = now.measured("now", [0.0]).measured
-    grows = f" and {_share(now.share)} of what it shows" if now.share and not now.is_off else ""
-    open_ = f"± {_size(single.expanded, now.dimension, system)}{grows}"
+    open_ = _open(shelved, now, system)
     last = shelved.checks[0] if shelved.checks else None
     found = _found(shelved, last, system) if last else NEVER
     return OnTheList(shelved, open_, _rests_on(now), found)
+
+
+def _open(shelved: Shelved, now: Instrument, system: str) -> str:
+    """What a single try leaves open: near nothing, and at its full scale where it grows with the value."""
+
+    def at(value: float) -> str:
+        return f"± {_size(now.measured('now', [value]).measured.expanded, now.dimension, system)}"
+
+    full = shelved.known.range_high_si
+    if not now.share or now.is_off:
+        return at(0.0)
+    if full:
+        return f"{at(0.0)} near nothing, {at(full)} at {_value(full, now.dimension, system)}"
+    grows = f"{_share(COVERAGE_FACTOR * RECTANGLE * now.share)} of what it shows"
+    return f"{at(0.0)} and {grows}" if now.limit or now.resolution else f"± {grows}"
 
 
 def leaf(shelved: Shelved, system: str) -> Leaf:
@@ -58,7 +72,10 @@ def leaf(shelved: Shelved, system: str) -> Leaf:
         known=tuple(_known(shelved, system)),
         rows=tuple((row.source, _size(row.uncertainty, now.dimension, system)) for row in rows),
         why=_why(now),
-        checks=tuple((check, _found(shelved, check, system)) for check in shelved.checks),
+        checks=tuple(
+            (check, _sizes(shelved, check, system), _found(shelved, check, system))
+            for check in shelved.checks
+        ),
     )
 
 
@@ -81,16 +98,26 @@ def _why(now: Instrument) -> str:
 
 def _known(shelved: Shelved, system: str) -> Iterable[tuple[str, str]]:
     known, dimension = shelved.known, shelved.row.dimension
-    yield "Smallest step", _size(known.resolution_si, dimension, system) if known.resolution_si else "none"
+    step = step_dimension(dimension)
+    yield "Smallest step", _value(known.resolution_si, step, system) if known.resolution_si else "none"
     if known.limit_si is not None:
-        yield "Right to within", _size(known.limit_si, dimension, system)
+        yield "Right to within", _value(known.limit_si, step, system)
     if known.limit_share is not None:
         yield "and of what it shows", _share(known.limit_share)
-    ends = [end for end in (known.range_low_si, known.range_high_si) if end is not None]
-    if ends:
-        yield "It measures", " to ".join(_value(end, dimension, system) for end in ends)
+    if known.range_low_si is not None:
+        yield "It measures from", _value(known.range_low_si, dimension, system)
+    if known.range_high_si is not None:
+        yield "It measures up to", _value(known.range_high_si, dimension, system)
     if known.serial:
         yield "Serial number", known.serial
+
+
+def _sizes(shelved: Shelved, check: Any, system: str) -> tuple[str, str]:
+    """What it showed and what was due, to the last figure that its display has."""
+    last = max(shelved.known.resolution_si, check.standard_uncertainty_si) / 2
+    values = (Measured(v, last, shelved.row.dimension) for v in (check.found_si, check.nominal_si))
+    found, due = (shown.measured(value, system)[0] for value in values)
+    return found, due
 
 
 def _found(shelved: Shelved, check: Any, system: str) -> str:
@@ -113,12 +140,8 @@ def _found(shelved: Shelved, check: Any, system: str) -> str:
 
 
 def _size(value: float, dimension: str, system: str) -> str:
-    return shown.unbroken(quantities.show_stated(_two(value), step_dimension(dimension), system))
-
-
-def _two(value: float) -> float:
-    """To two figures: more would say more than is known of an uncertainty."""
-    return float(f"{value:.1e}")
+    """To two figures of itself: more would say more than is known of an uncertainty."""
+    return shown.two_figures(value, step_dimension(dimension), system)
 
 
 def _value(value: float, dimension: str, system: str) -> str:

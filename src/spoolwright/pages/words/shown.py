@@ -48,6 +48,11 @@ def interval(low: float, high: float, dimension: str, system: str) -> str:
     return unbroken(quantities.show_interval(low, high, dimension, system))
 
 
+def two_figures(value: float, dimension: str, system: str) -> str:
+    """A spread alone, to two figures of itself: "0.017 mm"."""
+    return unbroken(quantities.show(value, dimension, system, value or None).partition(PLUS_MINUS)[0])
+
+
 def together(sentence: str) -> str:
     """A sentence in which no number parts from its unit at the end of a line."""
     return _NUMBER_AND_UNIT.sub("\\1\u00a0\\2", sentence)

@@ -53,3 +53,8 @@ def test_in_a_sentence_no_number_parts_from_its_unit() -> None:
         "2\u00a0mm,",
         "2.5\u00a0turns",
     ]
+
+
+def test_a_spread_alone_has_two_figures() -> None:
+    assert shown.two_figures(1.7321e-5, "length", "metric") == "0.017\u00a0mm"
+    assert shown.two_figures(0.0, "length", "metric").startswith("0")

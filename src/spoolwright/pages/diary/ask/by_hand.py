@@ -105,8 +105,8 @@ class ByHandForm(InkForm):
 
     @property
     def beside_it(self) -> Sequence[by_hand.BesidePart]:
-        """Each part with its size when new and its limits, to be read while measuring."""
-        return [by_hand.beside(part, self.kind.dimension, self.desk.system) for part in self.parts]
+        """The parts with their size when new and their limits, to be read while measuring."""
+        return by_hand.beside(self.parts, self.kind.dimension, self.desk.system)
 
     @property
     def part_field(self) -> Any:

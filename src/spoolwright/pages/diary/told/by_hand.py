@@ -39,10 +39,14 @@ class Said:
     rows: tuple[tuple[str, str], ...]
 
 
-def beside(part: HandPart, dimension: str, system: str) -> BesidePart:
-    new = _new(part.new, part.new_source, dimension, system)
-    limits = limits_said(part.limits, dimension, system) if part.limits else ""
-    return BesidePart(part.title, new, limits, part.source)
+def beside(parts: Sequence[HandPart], dimension: str, system: str) -> list[BesidePart]:
+    """Parts of which the same is known stand together."""
+    alike: dict[tuple[str, str, str], list[str]] = {}
+    for part in parts:
+        new = _new(part.new, part.new_source, dimension, system)
+        limits = limits_said(part.limits, dimension, system) if part.limits else ""
+        alike.setdefault((new, limits, part.source), []).append(part.title)
+    return [BesidePart("; ".join(titles), *facts) for facts, titles in alike.items()]
 
 
 def said(kept: KeptByHand, measured: Measured, system: str) -> Said:
