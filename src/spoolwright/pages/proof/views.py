@@ -28,6 +28,7 @@ def proof(request: HttpRequest, tag: int) -> HttpResponse:
     facts = {
         "bench": bench,
         "diary": doors.way_to("diary:diary", tag),
+        "book": doors.way_to("book:book"),
         "paper": doors.way_to("paper:proof", bench.written.entry.pk) if bench.written else "",
     }
     return doors.asked(request, "proof/proof.html", form, facts)
