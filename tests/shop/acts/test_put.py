@@ -68,7 +68,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
     looked = walk.write_finding(hand=hand, visit=visit, part="pawl", evidence="worn").entry
     version = {"version": visit.__class__.objects.get(pk=visit.pk).version}
     caliper = {"instrument": walk.caliper(hand)}
-    return {
+    return readings_of(visit) | {
         "add_customer": {"name": "Jonna Fure"},
         "add_instrument": {"mark": "S2", "kind": "hanging-scale", "known": Known("Scale", 0.1)},
         "change_instrument": {**caliper, "known": Known("Short caliper", 1e-5)},
@@ -104,19 +104,7 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "set_aside": {"entry": measured.reading.entry, "reason": "the gauge was not at zero"},
         "take_back": {"set_aside": walk.set_aside(hand=hand, entry=looked, reason="wet felt")},
         "strike_entry": {"entry": entry, "reason": "wrong reel"},
-        "take_by_hand": {"visit": visit, "taken": walk.by_hand(), "conditions": {}},
         "take_payment": {"visit": visit, "amount_minor": 100},
-        "take_reading": {
-            "visit": visit,
-            "values": [Value("pull_full", 68.0, "force", 0.5)],
-            "conditions": walk.PULLS,
-        },
-        "take_inertia": {"visit": visit, "kept": an_inertia(), "conditions": {"line": "off"}},
-        "take_live_pull": {"visit": visit, "pulled": a_typed_pull(), "conditions": walk.PULLS},
-        "take_noise": {"visit": visit, "kept": KEPT, "conditions": {"place_measured": "handle"}},
-        "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
-        "take_series": {"visit": visit, "kept": a_series(), "conditions": walk.PULLS},
-        "take_spin": {"visit": visit, "spin": a_spin(), "conditions": walk.PULLS},
         "write_again": {
             "entry": measured.reading.entry,
             "reason": "wrong",
@@ -125,6 +113,24 @@ def usual(hand: Any) -> dict[str, dict[str, Any]]:
         "write_finding": {"visit": visit, "part": "pawl", "evidence": "worn"},
         "write_word": {"visit": visit, "words": "hello"},
         "write_work": {"visit": visit, "labour": Labour([Done("service", "Service")], 1)},
+    }
+
+
+def readings_of(visit: Any) -> dict[str, dict[str, Any]]:
+    """The same for each way of taking a reading."""
+    return {
+        "take_by_hand": {"visit": visit, "taken": walk.by_hand(), "conditions": {}},
+        "take_inertia": {"visit": visit, "kept": an_inertia(), "conditions": {"line": "off"}},
+        "take_live_pull": {"visit": visit, "pulled": a_typed_pull(), "conditions": walk.PULLS},
+        "take_noise": {"visit": visit, "kept": KEPT, "conditions": {"place_measured": "handle"}},
+        "take_pull": {"visit": visit, "pulled": a_pull(), "conditions": walk.PULLS},
+        "take_series": {"visit": visit, "kept": a_series(), "conditions": walk.PULLS},
+        "take_spin": {"visit": visit, "spin": a_spin(), "conditions": walk.PULLS},
+        "take_reading": {
+            "visit": visit,
+            "values": [Value("pull_full", 68.0, "force", 0.5)],
+            "conditions": walk.PULLS,
+        },
     }
 
 
