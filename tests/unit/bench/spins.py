@@ -57,3 +57,22 @@ def jittered(times: Samples, rng: np.random.Generator, turn: float = 0.002, cloc
         + rng.normal(0, turn, len(times)) * np.minimum(step, 20 * step[0])
         + rng.normal(0, clock, len(times))
     )
+
+
+def coast_under(
+    slowing, speed: float, marks: int = 1, losses: tuple[tuple[float, float], ...] = ()
+) -> Samples:
+    """Times of the marks of a spool that slows down by slowing(speed) [rad/s^2], until 3 % of its speed.
+
+    `losses` are (share of the first speed at which, share of it that is lost at once).
+    """
+    w = np.linspace(speed, 0.03 * speed, 6000)
+    for at, lost in losses:
+        w = w[(w >= at * speed) | (w <= (at - lost) * speed)]
+    step = -np.diff(w)
+    sudden = step > 1.5 * float(np.median(step))
+    middle = 0.5 * (w[1:] + w[:-1])
+    dt = np.where(sudden, 1e-9, step / slowing(middle))
+    time, angle = (np.concatenate(([0.0], np.cumsum(part))) for part in (dt, middle * dt))
+    turns = np.arange(int(angle[-1] * marks / TURN) + 1)
+    return np.interp(TURN * turns / marks, angle, time)
