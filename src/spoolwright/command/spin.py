@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Iterable
+from dataclasses import replace
 from math import floor, log10
 from pathlib import Path
 from typing import Any
@@ -47,8 +48,9 @@ def run(args: argparse.Namespace) -> int:
         raise Unreadable(f"{args.ticks_per_turn} ticks a turn cannot be", "--ticks-per-turn", "1 or more")
     inertia = _inertia(args.inertia, args.inertia_uncertainty)
     path = Path(args.file)
-    times = _ticks(path, args.time_unit or "")
+    times, notes = _ticks(path, args.time_unit or "")
     result = spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=args.ticks_per_turn)
+    result = replace(result, notes=(*notes, *result.notes))
     if args.json:
         print(json.dumps(_as_data(result), ensure_ascii=False, indent=2))
     else:
@@ -68,13 +70,14 @@ def _inertia(typed: str | None, spread: str | None) -> Any:
     return Measured(value, deviation, "inertia")
 
 
-def _ticks(path: Path, time_unit: str) -> Any:
-    """Of a recording or a text: what the file is decides, not what it is called."""
+def _ticks(path: Path, time_unit: str) -> tuple[Any, tuple[str, ...]]:
+    """Tick times, and what was put right on the way; what the file is decides, not what it is called."""
     from spoolwright.bench import recording, sound_kinds, ticks
 
     if recording.is_sound(path) or path.suffix.lower() in sound_kinds.ENDINGS:
-        return ticks.find(recording.read(path, name=path.name))
-    return ticks.read_csv(path.read_bytes(), name=path.name, time_unit=time_unit)
+        sound = recording.read(path, name=path.name)
+        return ticks.find(sound), sound.notes
+    return ticks.read_csv(path.read_bytes(), name=path.name, time_unit=time_unit), ()
 
 
 def _units(result: Any) -> dict[str, str]:

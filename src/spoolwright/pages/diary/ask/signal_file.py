@@ -9,6 +9,7 @@ from typing import Any
 from django import forms
 
 from spoolwright import quantities
+from spoolwright.bench import recording
 from spoolwright.bench.unreadable import NeedsAnswer, Question, Unreadable
 from spoolwright.pages.diary.ask import kept_files
 from spoolwright.pages.diary.ask.ink_form import InkForm
@@ -65,8 +66,26 @@ class SignalForm(InkForm):
     def name(self) -> str:
         return self.file.last.original_name if self.file.last else ""
 
-    def data_of_file(self) -> bytes:
-        return by_number.path_of(self.file.last).read_bytes()
+    def data_of_file(self) -> Any:
+        """All of a text; of a recording where it lies, to be read from there piece by piece."""
+        path = by_number.path_of(self.file.last)
+        return path if self.records and recording.is_sound(path) else path.read_bytes()
+
+    @cached_property
+    def _readings(self) -> dict[tuple[tuple[str, Any], ...], Any]:
+        return {}
+
+    def _read_once(self, answers: Mapping[str, Any]) -> Any:
+        """What the file says with these answers, or its refusal; once a request, for sound takes seconds."""
+        key = tuple(sorted(answers.items()))
+        if key not in self._readings:
+            try:
+                self._readings[key] = self.read_signal(self.data_of_file(), self.name, answers)
+            except Unreadable as fault:
+                self._readings[key] = fault
+        if isinstance(self._readings[key], Unreadable):
+            raise self._readings[key]
+        return self._readings[key]
 
     @cached_property
     def questions(self) -> tuple[Question, ...]:
@@ -86,7 +105,7 @@ class SignalForm(InkForm):
 
     def _asks(self, answered: Mapping[str, Any]) -> tuple[Question, ...]:
         try:
-            self.read_signal(self.data_of_file(), self.name, answered)
+            self._read_once(answered)
         except NeedsAnswer as needed:
             return needed.questions
         except Unreadable:
@@ -124,7 +143,7 @@ class SignalForm(InkForm):
             if not self.file.faults:
                 self.add_error(FILE, "No file came. Choose one, or let it fall here.")
             return None
-        return self.guarded(lambda: self.read_signal(self.data_of_file(), self.name, self.answers()))
+        return self.guarded(lambda: self._read_once(self.answers()))
 
     def guarded(self, read: Callable[[], Any], field: str = FILE) -> Any:
         try:

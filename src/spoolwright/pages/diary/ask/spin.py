@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from functools import cached_property
+from dataclasses import replace
 from typing import Any
 
 from django import forms
@@ -20,7 +20,6 @@ from spoolwright.pages.diary.told import pictures, readings
 from spoolwright.pages.words import shown
 from spoolwright.sheets import reading_kinds
 from spoolwright.shop.acts.take_spin import values_of
-from spoolwright.shop.questions import by_number
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.signals import kept_spin
 
@@ -61,6 +60,7 @@ class SpinForm(SignalForm):
         help_text="Of the spool and all that turns with it, the line too if it is on.",
     )
     spun: SpinDown | None = None
+    sound_notes: tuple[str, ...] = ()
 
     def lay_out(self) -> None:
         super().lay_out()
@@ -89,20 +89,12 @@ class SpinForm(SignalForm):
             return super().started_again(old)
         return super().started_again(old) | conditions.as_fields(old.part.conditions)
 
-    def data_of_file(self) -> Any:
-        """Where a recording lies: it is read from there piece by piece. Of a text all of it."""
-        path = by_number.path_of(self.file.last)
-        return path if recording.is_sound(path) else path.read_bytes()
-
-    @cached_property
-    def heard(self) -> Any:
-        """Tick times of a recording, listened to once in a request."""
-        return ticks.find(recording.read(self.data_of_file(), name=self.name))
-
     def read_signal(self, data: Any, name: str, answers: Mapping[str, Any]) -> Any:
         """Tick times, from sound or from text: the first bytes say which."""
         if recording.is_sound(data):
-            return self.heard
+            sound = recording.read(data, name=name)
+            self.sound_notes = sound.notes
+            return ticks.find(sound)
         asked = {key: answers[key] for key in ("time_unit", "time_column") if key in answers}
         return ticks.read_csv(data, name=name, **asked)
 
@@ -112,8 +104,12 @@ class SpinForm(SignalForm):
         inertia = self._inertia(given)
         if times is not None and not self._errors.keys() & {"inertia", "inertia_from", "marks"}:
             marks = given.get("marks") or 1
-            self.spun = self.guarded(lambda: spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=marks))
+            self.spun = self.guarded(lambda: self._fitted(times, inertia, marks))
         return given
+
+    def _fitted(self, times: Any, inertia: Measured | None, marks: int) -> SpinDown:
+        spun = spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=marks)
+        return replace(spun, notes=(*self.sound_notes, *spun.notes))
 
     def _inertia(self, given: Mapping[str, Any]) -> Measured | None:
         """The inertia that was chosen; a fault where it cannot be the one that turned."""
