@@ -31,5 +31,5 @@ ROWS = [
     Row("book:coefficient", "POST", 404, 404, address=a_coefficient),
     Row("book:back", "GET", 405, 405, address=set_aside),
     # Taken back once: the second hand finds it done.
-    Row("book:back", "POST", 302, 422, address=set_aside),
+    Row("book:back", "POST", 422, 302, address=set_aside),
 ]
