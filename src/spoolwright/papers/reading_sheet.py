@@ -55,9 +55,8 @@ class ReadingSheet:
     """One reading of one reel.
 
     `number` is the sheet's own, `facts` pairs of label and text (received, read, by whom, where), `method`
-    sentences, `pictures` charts of the trace and its fit, `inputs` what went
-    into a result that was worked out, `deviations` what was other than the method asks,
-    `rule` the decision rule of statements of conformity, empty where none is made.
+    sentences, `pictures` charts of the trace and its fit, `inputs` what went into a result that was worked
+    out, `deviations` what was noted, whatever was other than the method asks among it, `rule` the decision rule of statements of conformity, empty where none is made.
     """
 
     shop: House

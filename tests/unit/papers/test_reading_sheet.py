@@ -54,7 +54,8 @@ def test_without_an_instrument_it_says_so() -> None:
     bare = samples.a_reading(instruments=(), pictures=(), budget=(), deviations=(), rule="", signed=())
     said = pdf.text(reading_sheet.render(bare))
     assert "instrument not named" in said
-    assert "Nothing was noted that deviates" in said
+    assert "Nothing that deviates from the method" in said
+    assert "cannot be traced beyond" in said
     assert "Decision rule" not in said
 
 
