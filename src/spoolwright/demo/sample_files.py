@@ -12,7 +12,7 @@ from random import Random
 
 from spoolwright import quantities
 from spoolwright.bench import typed
-from spoolwright.demo import measuring
+from spoolwright.demo import measuring, study_file
 from spoolwright.demo.nature import WARM, Nature, known, mended
 from spoolwright.demo.newcomers import NEWCOMERS, Newcomer
 from spoolwright.demo.stay import BARE, pull_conditions, three_tries
@@ -42,7 +42,7 @@ with the pull.
 def files(tags: tuple[int, ...], shop: ShopRates | None = None) -> dict[str, bytes]:
     """Every file by its path below the folder."""
     charged = shop or rates()
-    found: dict[str, bytes] = {}
+    found: dict[str, bytes] = {study_file.NAME: study_file.discs()}
     for number, (tag, newcomer) in enumerate(zip(tags, NEWCOMERS, strict=True)):
         reel = known(newcomer.slug).reel
         after = mended(newcomer.nature, improve(newcomer, charged), Random(tag))

@@ -68,7 +68,8 @@ class PullForm(SignalForm):
 
     def lay_out(self) -> None:
         super().lay_out()
-        self.fields |= own_fields() | gauge_fields() | line_way.way_fields() | conditions.fields(KEYS, self.desk.sheet)
+        self.fields |= own_fields() | gauge_fields() | line_way.way_fields()
+        self.fields |= conditions.fields(KEYS, self.desk.sheet)
         self.fields["star_turns"].required = not self.is_hard_on
         self.ask_questions(self.questions)
 
