@@ -56,7 +56,8 @@ class ReadingSheet:
 
     `number` is the sheet's own, `facts` pairs of label and text (received, read, by whom, where), `method`
     sentences, `pictures` charts of the trace and its fit, `inputs` what went into a result that was worked
-    out, `deviations` what was noted, whatever was other than the method asks among it, `rule` the decision rule of statements of conformity, empty where none is made.
+    out, `deviations` what was noted, whatever was other than the method asks among it, `rule` the
+    decision rule of statements of conformity, empty where none is made.
     """
 
     shop: House

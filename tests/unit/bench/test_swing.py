@@ -61,3 +61,26 @@ def test_a_record_that_never_ends_is_refused_at_once() -> None:
     long = np.arange(swing.MOST_SAMPLES + 1.0)
     with pytest.raises(Unreadable, match="cut the record"):
         swing.fit(long, np.sin(long))
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_hostile_signals_are_refused_or_have_a_finite_period(seed: int) -> None:
+    """Steps, spikes, walks, ramps, enormous and tiny numbers: never a crash, never a number that is none."""
+    chance = np.random.default_rng(seed)
+    t = np.cumsum(chance.exponential(10.0 ** chance.integers(-4, 3), 300))
+    made = (
+        np.cumsum(chance.normal(size=300)),
+        np.where(t > t[150], 1.0, 0.0),
+        chance.standard_cauchy(300),
+        t**3,
+        np.exp(np.linspace(0, 60, 300)),
+        1e-14 * chance.normal(size=300),
+        1e14 * np.sin(np.linspace(0, 90, 300)),
+        np.sign(np.sin(np.linspace(0, 60, 300))),
+    )[seed]
+    try:
+        found = swing.fit(t, made)
+    except Unreadable:
+        return
+    assert np.isfinite([found.period.value, found.period.uncertainty, found.decay.value]).all()
+    assert found.period.value > 0

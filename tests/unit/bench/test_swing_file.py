@@ -1,9 +1,13 @@
 """A phone's record: which column swings, in which unit the moments are, and what is refused."""
 
+import contextlib
+
 import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
-from spoolwright.bench import swing_file
+from spoolwright.bench import swing, swing_file
 from spoolwright.bench.unreadable import Unreadable
 
 
@@ -60,3 +64,12 @@ def test_what_is_no_record_is_refused(data: bytes, said: str) -> None:
 def test_a_column_that_is_not_there_is_refused() -> None:
     with pytest.raises(Unreadable, match="no column “w”"):
         swing_file.read(text("t [s];x;y", T, STILL, SWINGS), column="w")
+
+
+@given(st.binary(max_size=300) | st.text("0123456789.,;:\t\n-+eE\u00b0naif ", max_size=300).map(str.encode))
+@settings(max_examples=60, deadline=None)
+def test_whatever_comes_is_a_swing_or_a_refusal(data: bytes) -> None:
+    """Hostile bytes, and text that looks like numbers: a refusal in words, nothing else, and at once."""
+    with contextlib.suppress(Unreadable):
+        record = swing_file.read(data, name="x.csv")
+        assert swing.fit(record.time, record.signal).period.value > 0
