@@ -17,7 +17,7 @@ _HARMONICS = 3
 _CANDIDATES = 81
 _STEP = 2
 _ROUNDS = 3
-_HELD = 0.66
+_HELD = 0.6
 _PASS = 0.05
 
 

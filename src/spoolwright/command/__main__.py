@@ -89,6 +89,12 @@ def _bearing() -> Verb:
     return bearing
 
 
+def _gearnoise() -> Verb:
+    from spoolwright.command import gearnoise
+
+    return gearnoise
+
+
 def _gauge_study() -> Verb:
     from spoolwright.command import gauge_study
 
@@ -150,6 +156,7 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "spin": _spin,
     "inertia": _inertia,
     "bearing": _bearing,
+    "gearnoise": _gearnoise,
     "run": _run_verb,
     "judder": _judder,
     "cast": _cast,
