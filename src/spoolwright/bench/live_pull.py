@@ -85,7 +85,7 @@ class _Numbers:
 
     @property
     def zero(self) -> float:
-        return float(np.hypot(self.gauge.offset, self.rest * RECTANGLE))
+        return float(np.linalg.norm((self.gauge.offset, self.gauge.zero_unsure, self.rest * RECTANGLE)))
 
 
 def analyse(trace: PullTrace, gauge: Gauge, held: float | None = None) -> LiveReading:
@@ -209,10 +209,12 @@ def _rows(it: _Numbers, held: bool) -> Iterable[Contribution]:
     yield Contribution("start_up", "step of the display", "B", it.step * ROUNDING)
     yield Contribution("start_up", "scale of the gauge", "B", gauge.gain * it.top)
     yield Contribution("start_up", "zero of the gauge", "B", it.zero)
+    yield Contribution("start_up", "line's way to the gauge", "B", gauge.way_unsure * it.top)
     yield Contribution("running", f"scatter of {len(it.run)} numbers", "A", it.of_mean)
     yield Contribution("running", "step of the display", "B", it.rounding)
     yield Contribution("running", "scale of the gauge", "B", gauge.gain * it.mean)
     yield Contribution("running", "zero of the gauge", "B", it.zero)
+    yield Contribution("running", "line's way to the gauge", "B", gauge.way_unsure * it.mean)
     if not held:
         yield Contribution("start_up_ratio", missed, "B", it.missed * RECTANGLE / it.mean)
     scatter = ratio * it.of_mean / it.mean

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 from django.test import Client
 
+from spoolwright.shop.acts.add_instrument import Known, add_instrument
 from spoolwright.shop.questions.signals import pull_of
 from tests.pages.diary.at_the_desk import PULL, arrived, count, form, last, send, text, way
 
@@ -84,6 +85,17 @@ def test_written_again_its_rows_are_there(bench: Client, torbal: Any) -> None:
     rows = form(answer)["rows"].value().splitlines()
     assert rows[1] == "1.20 28.44"
     assert form(answer)["unit"].value() == "N"
+
+
+def test_one_of_the_shop_s_own_scales_makes_the_uncertainty(bench: Client, torbal: Any) -> None:
+    visit = arrived(torbal)
+    scale = add_instrument(hand=torbal, mark="S1", kind="hanging-scale", known=Known("Scale", 0.1, limit=2.0))
+    send(bench, way(visit, "live"), **TYPED)
+    usual = last(visit).part.values.get(kind="pull_run").standard_uncertainty_si
+    assert send(bench, way(visit, "live"), gauge_own="S1", **TYPED).status_code == 302
+    own = last(visit).part
+    assert own.instrument == scale
+    assert own.values.get(kind="pull_run").standard_uncertainty_si > usual
 
 
 def test_it_is_offered_beside_the_gauge_s_file(bench: Client, torbal: Any) -> None:

@@ -12,6 +12,7 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written
 from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.questions.kept_live import kept_live
+from spoolwright.shop.records.instrument import Instrument
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
 
@@ -45,15 +46,16 @@ def take_live_pull(
     visit: Visit,
     pulled: TypedPull,
     conditions: Mapping[str, Any],
+    instrument: Instrument | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """Every number that was typed is kept with the reading."""
+    """Every number that was typed is kept; `instrument` is the scale if it is one of ours."""
     return take_reading(
         hand=hand,
         visit=visit,
         values=values_of(pulled),
         conditions=conditions,
         way="pull trace",
-        signal=Signal(None, kept_live(pulled.trace, pulled.read).as_data()),
+        signal=Signal(None, kept_live(pulled.trace, pulled.read).as_data(), instrument),
         beside=beside,
     )

@@ -13,7 +13,15 @@ from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.pages.diary.ask import conditions
-from spoolwright.pages.diary.ask.gauge import ForceField, as_last_time, gauge_fields, gauge_of
+from spoolwright.pages.diary.ask.gauge import (
+    OWN,
+    ForceField,
+    as_last_time,
+    gauge_fields,
+    gauge_of,
+    own_fields,
+    own_of,
+)
 from spoolwright.pages.diary.ask.ink_form import InkForm
 from spoolwright.pages.diary.ask.pull import HARD_ON, KEYS, PART_WAY, PullForm
 from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
@@ -35,7 +43,7 @@ class LivePullForm(InkForm):
     template = "diary/ask/_live_pull.html"
     buttons = "diary/ask/_signal_buttons.html"
     cautions = (LINE_UNDER_LOAD,)
-    looks_at = ("rows", "unit", "held", *gauge_fields())
+    looks_at = ("rows", "unit", "held", OWN, *gauge_fields())
 
     unit = forms.ChoiceField(label="The scale shows")
     rows = forms.CharField(
@@ -60,7 +68,7 @@ class LivePullForm(InkForm):
         own = force.imperial if self.desk.system == "imperial" else force.metric
         names = dict.fromkeys([*own, *(unit.name for unit in force.units)])
         self.fields["unit"].choices = [(name, name) for name in names if name]
-        self.fields |= gauge_fields() | conditions.fields(KEYS, self.desk.sheet)
+        self.fields |= own_fields() | gauge_fields() | conditions.fields(KEYS, self.desk.sheet)
         self.fields["star_turns"].required = not self.is_hard_on
 
     @property
@@ -74,6 +82,12 @@ class LivePullForm(InkForm):
     @property
     def gauge_rows(self) -> Sequence[Any]:
         return [self[key] for key in self.fields if key.startswith("gauge_")]
+
+    @property
+    def instrument(self) -> Any:
+        """The shop's own instrument that it was taken with, if it was one."""
+        own = own_of(self)
+        return own.row if own else None
 
     @property
     def gauge_faults(self) -> bool:

@@ -23,6 +23,7 @@ def live(desk: Desk) -> HttpResponse:
             visit=desk.visit,
             pulled=form.pulled,
             conditions=form.conditions(),
+            instrument=form.instrument,
             beside=form.beside(),
         )
 
