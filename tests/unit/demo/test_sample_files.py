@@ -9,6 +9,7 @@ import pytest
 
 from spoolwright.bench import pull_trace, recording, spin_down, ticks, typed
 from spoolwright.bench.uncertainty import Measured
+from spoolwright.demo import study_file
 from spoolwright.demo.measuring import GAUGE
 from spoolwright.demo.newcomers import NEWCOMERS
 from spoolwright.demo.sample_files import FOLDER, files, improve, write
@@ -90,8 +91,9 @@ def test_the_slips_of_paper_name_every_condition(laid: dict[str, bytes]) -> None
 def test_they_are_laid_below_the_data_folder(shop: Any, tmp_path: Path) -> None:
     below = write(tmp_path, TAGS)
     assert below == tmp_path / FOLDER
+    assert (below / study_file.NAME).is_file()
     laid = {path.relative_to(below).as_posix() for path in below.rglob("*") if path.is_file()}
-    assert laid == {
+    assert laid - {study_file.NAME} == {
         f"reel-{tag}/{name}"
         for tag in TAGS
         for name in ("how-to.txt", *(f"{when}/{one}" for when in ("before", "after") for one in NAMES))
