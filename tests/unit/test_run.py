@@ -170,3 +170,12 @@ def test_a_word_that_it_does_not_know_is_refused(checkout: Path) -> None:
     done = start(checkout, "--colour")
     assert done.returncode == 2
     assert "--colour" in done.stderr
+
+
+def test_sharing_is_handed_on_to_the_server(run_py: ModuleType) -> None:
+    run_py.install = lambda lock: None
+    run_py.hand_over = lambda command: command
+    assert "--share" not in run_py.open_shop([])
+    assert "--share" in run_py.open_shop(["--share"])
+    named = run_py.open_shop(["--share-at", "192.168.1.20"])
+    assert named[named.index("--share-at") + 1] == "192.168.1.20"
