@@ -68,6 +68,7 @@ def test_every_kind_of_entry_and_form_is_accessible(
         f"/diary/{visit.tag}/write/{what}/"
         for what in (
             "pull",
+            "live",
             "spin",
             "finding",
             "work",
