@@ -8,7 +8,9 @@ import pytest
 from spoolwright.bench.bearing_noise import BearingNoise
 from spoolwright.bench.comb import Comb
 from spoolwright.bench.envelope import LineSpectrum
-from spoolwright.shop.questions.kept_noise import kept_bearing, thinned_lines
+from spoolwright.bench.gear_noise import GearNoise, Gears
+from spoolwright.bench.tooth_loudness import LoudTooth
+from spoolwright.shop.questions.kept_noise import kept_bearing, kept_gears, thinned_lines
 
 RATES = {"outer": 107.3, "inner": 162.1, "ball": 141.1, "cage": 11.9}
 
@@ -50,5 +52,25 @@ def test_the_strength_is_the_deepest_swelling_with_what_the_floor_makes_of_it() 
 
 def test_a_recording_too_short_for_a_spectrum_is_kept_without_one() -> None:
     kept = kept_bearing(replace(HEARD, spectrum=None, combs={}, verdict="cannot tell"), "handle", None)
+    assert kept.frequencies == ()
+    assert kept.strength.value == 0
+
+
+def test_the_wheel_that_was_named_is_kept_tooth_by_tooth() -> None:
+    profile = np.ones(34)
+    profile[7] = 3.0
+    loud = LoudTooth(17, 7, 60, 2.0, 0.1, -50.0, 2000.0, 4000.0, profile)
+    quiet = replace(loud, teeth=98, swelling=0.2, log_chance=-60.0, profile=np.ones(196))
+    heard = GearNoise("pinion", 0.9, ("x",), 14.0, 220.0, {"main": quiet, "pinion": loud}, {"main": 0.1})
+    kept = kept_gears(heard, Gears(98, 17))
+    assert kept.named == (("pinion", 17.0),)
+    assert kept.frequencies[:3] == (0.0, 0.5, 1.0)
+    assert kept.swelling[7] == 2.0
+    assert kept.strength.value == 2.0
+    assert kept.place == "main gear of 98 teeth and pinion of 17 teeth"
+
+
+def test_gears_of_which_too_little_was_heard_are_kept_without_a_wheel() -> None:
+    kept = kept_gears(GearNoise("cannot tell", 0.0, ("x",), 14.0, 220.0, {}, {}), Gears(98, 17))
     assert kept.frequencies == ()
     assert kept.strength.value == 0

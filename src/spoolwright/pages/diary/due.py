@@ -141,6 +141,7 @@ def _others(desk: Desk) -> Iterable[Way]:
         yield Way(desk.way("spin"), "a spin-down")
         yield Way(desk.way("inertia"), "a moment of inertia")
         yield Way(desk.way("bearing"), "the noise of a bearing")
+        yield Way(desk.way("gears"), "the noise of the gears")
         yield Way(desk.way("hand"), "a part measured by hand")
         yield Way(desk.way("finding"), "a finding")
         yield Way(ways.to_quote(tag), "a question to the customer", inside=False)

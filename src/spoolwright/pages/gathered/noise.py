@@ -7,7 +7,7 @@ from typing import Any
 from spoolwright.pages.words import shown
 from spoolwright.papers import charts
 from spoolwright.papers.charts import Chart
-from spoolwright.shop.questions.kept_noise import BEARING, KeptNoise
+from spoolwright.shop.questions.kept_noise import BEARING, GEARS, KeptNoise
 
 VERDICTS = {
     "outer": "Outer ring damaged",
@@ -25,14 +25,12 @@ FOUND = {
     "inner": "inner ring",
     "ball": "ball",
     "cage": "cage",
-    "main": "main gear",
-    "pinion": "pinion",
-    "idler": "idler",
 }
+WHEELS = ("main", "pinion", "idler")
 LIMITS = {
     BEARING: "A recording shows damage that knocks. Dirt, dryness and a worn fit are for hand and eye.",
+    GEARS: "A recording shows a tooth that knocks. Even wear and play are for the caliper and the eye.",
 }
-_GEARS = "A recording shows a tooth that knocks. Even wear and play are for the caliper and the eye."
 
 
 def verdict(kept: KeptNoise) -> str:
@@ -48,13 +46,16 @@ def in_words(kept: KeptNoise, system: str) -> tuple[str, ...]:
     if kept.speed is None:
         how = "Heard while the spool coasted."
     else:
-        how = f"Held at {shown.quantity(kept.speed, 'rotation', system)}."
+        held = "Held" if kept.about == BEARING else "The handle turned"
+        how = f"{held} at {shown.quantity(kept.speed, 'rotation', system)}."
     said = (verdict(kept), f"{kept.place[:1].upper()}{kept.place[1:]}. {how}", *kept.evidence)
-    return tuple(shown.together(line) for line in (*said, LIMITS.get(kept.about, _GEARS)))
+    return tuple(shown.together(line) for line in (*said, LIMITS[kept.about]))
 
 
 def chart(kept: KeptNoise, system: str, width: int | None = None) -> Chart:
     """The spectrum of a noise that was long enough to have one."""
+    if kept.about == GEARS:
+        return _wheel_chart(kept, system, width)
     drawn = charts.Noise(
         frequencies=kept.frequencies,
         swelling=kept.swelling,
@@ -66,6 +67,21 @@ def chart(kept: KeptNoise, system: str, width: int | None = None) -> Chart:
         found=FOUND.get(kept.verdict, ""),
     )
     return charts.noise_lines(drawn, system=system, width=width)
+
+
+def _wheel_chart(kept: KeptNoise, system: str, width: int | None) -> Chart:
+    name, teeth = kept.named[0]
+    drawn = charts.Wheel(
+        name=name,
+        teeth=int(teeth),
+        places=kept.frequencies,
+        loudness=tuple(1 + swelling for swelling in kept.swelling),
+        low=kept.low,
+        high=kept.high,
+        verdict=kept.verdict,
+        found=kept.verdict in WHEELS,
+    )
+    return charts.round_the_wheel(drawn, system=system, width=width)
 
 
 def drawn(kept: KeptNoise, system: str) -> dict[str, Any]:

@@ -20,6 +20,7 @@ from spoolwright.papers.charts.spin_chart import Spin, spin_down
 from spoolwright.papers.charts.states_chart import Along, Curve, Rule, Story, Zone, states
 from spoolwright.papers.charts.study_chart import Studied, study
 from spoolwright.papers.charts.swing_chart import Swung, swing
+from spoolwright.papers.charts.wheel_chart import Wheel, round_the_wheel
 
 __all__ = [
     "ACCENT",
@@ -39,6 +40,7 @@ __all__ = [
     "Studied",
     "Swung",
     "Then",
+    "Wheel",
     "Zone",
     "before_after",
     "coefficient_moves",
@@ -53,6 +55,7 @@ __all__ = [
     "side_by_side",
     "spin_down",
     "states",
+    "round_the_wheel",
     "study",
     "swing",
     "to_svg",

@@ -8,15 +8,28 @@ import numpy as np
 
 from spoolwright.bench.bearing_noise import BearingNoise
 from spoolwright.bench.envelope import LineSpectrum
+from spoolwright.bench.gear_noise import GearNoise, Gears
 from spoolwright.bench.thinning import MOST
+from spoolwright.bench.tooth_loudness import LoudTooth
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.shop.records.kept_noise import BEARING, GEARS, KeptNoise, noise_from
 from spoolwright.shop.records.reading import Reading
 
-__all__ = ["BEARING", "GEARS", "KeptNoise", "drawn_noise_of", "kept_bearing", "noise_of", "thinned_lines"]
+__all__ = [
+    "BEARING",
+    "GEARS",
+    "KeptNoise",
+    "drawn_noise_of",
+    "kept_bearing",
+    "kept_gears",
+    "noise_of",
+    "thinned_lines",
+]
 
 _PARTS = {"outer": "outer ring", "inner": "inner ring", "ball": "ball", "cage": "cage"}
+_WHEELS = {"main": "main gear", "pinion": "pinion", "idler": "wheel between them"}
 _LINES_IN_A_COMB = 5
+_AS_DEVIATION = 1.4826
 
 
 def noise_of(reading: Reading) -> KeptNoise | None:
@@ -49,6 +62,37 @@ def kept_bearing(heard: BearingNoise, place: str, speed: float | None) -> KeptNo
         strength=_strength(heard),
         notes=heard.notes,
     )
+
+
+def kept_gears(heard: GearNoise, gears: Gears) -> KeptNoise:
+    """Drawn is the wheel that was named, else the one on which a tooth is loudest most often."""
+    loudest = heard.loudest
+    shown = heard.verdict if heard.verdict in loudest else None
+    shown = shown or min(loudest, key=lambda name: loudest[name].log_chance, default=None)
+    wheel = loudest[shown] if shown else None
+    per = len(wheel.profile) // wheel.teeth if wheel else 1
+    return KeptNoise(
+        about=GEARS,
+        place=" and ".join(f"{_WHEELS[name]} of {teeth} teeth" for name, teeth in gears.wheels.items()),
+        speed=heard.speed,
+        verdict=heard.verdict,
+        confidence=heard.confidence,
+        evidence=heard.evidence,
+        unit="teeth",
+        named=((_WHEELS[shown], float(wheel.teeth)),) if shown and wheel else (),
+        frequencies=tuple(k / per for k in range(len(wheel.profile))) if wheel else (),
+        swelling=tuple(float(loud) - 1 for loud in wheel.profile) if wheel else (),
+        low=wheel.low if wheel else 0.0,
+        high=wheel.high if wheel else 0.0,
+        strength=_loud(wheel) if wheel else Measured(0.0, 0.0, "ratio"),
+        notes=heard.notes,
+    )
+
+
+def _loud(wheel: LoudTooth) -> Measured:
+    """How much louder the loudest tooth is, with the scatter of the others' means."""
+    middle = float(np.median(np.abs(wheel.profile - np.median(wheel.profile))))
+    return Measured(max(0.0, wheel.swelling), _AS_DEVIATION * middle, "ratio")
 
 
 def _strength(heard: BearingNoise) -> Measured:

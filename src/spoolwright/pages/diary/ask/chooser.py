@@ -61,5 +61,9 @@ class KindChooser(InkForm):
         return self.desk.way("bearing")
 
     @property
+    def gears_way(self) -> str:
+        return self.desk.way("gears")
+
+    @property
     def hand_way(self) -> str:
         return self.desk.way("hand")

@@ -25,7 +25,13 @@ from spoolwright.shop.questions.kept_noise import drawn_noise_of, noise_of
 from spoolwright.shop.questions.kept_series import series_of
 from spoolwright.shop.questions.signals import pull_of, spin_of
 
-OWN_FORMS = {"inertia": "inertia", "by hand": "hand", "bearing noise": "bearing", "pull series": "series"}
+OWN_FORMS = {
+    "inertia": "inertia",
+    "by hand": "hand",
+    "bearing noise": "bearing",
+    "gear noise": "gears",
+    "pull series": "series",
+}
 """Ways of a reading whose form writes it again without a file."""
 WRITTEN_AGAIN = ("finding", "work", "answer", "invoice", "dispatch")
 """Kinds whose form is called as they are; readings and words have several forms."""

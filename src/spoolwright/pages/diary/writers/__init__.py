@@ -28,6 +28,7 @@ WRITERS: dict[str, Writer] = {
     "spin": readings.spin,
     "inertia": inertia.inertia,
     "bearing": noise.bearing,
+    "gears": noise.gears,
     "hand": by_hand.hand,
     "finding": bench.finding,
     "work": bench.work,

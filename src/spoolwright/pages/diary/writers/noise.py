@@ -6,6 +6,7 @@ from django.http import HttpResponse
 
 from spoolwright.pages.diary import pen
 from spoolwright.pages.diary.ask.bearing import BearingForm
+from spoolwright.pages.diary.ask.gears import GearsForm
 from spoolwright.pages.diary.desk import Desk
 from spoolwright.shop.acts.open_diary import Written
 from spoolwright.shop.acts.take_noise import take_noise
@@ -15,7 +16,11 @@ def bearing(desk: Desk) -> HttpResponse:
     return _write(desk, BearingForm(desk))
 
 
-def _write(desk: Desk, form: BearingForm) -> HttpResponse:
+def gears(desk: Desk) -> HttpResponse:
+    return _write(desk, GearsForm(desk))
+
+
+def _write(desk: Desk, form: BearingForm | GearsForm) -> HttpResponse:
     def act() -> Written:
         assert form.kept is not None
         return take_noise(
