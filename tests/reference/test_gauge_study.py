@@ -113,7 +113,7 @@ def test_the_interval_of_repeatability_is_the_exact_one() -> None:
 
 
 def test_one_way_of_it_is_scipys_own() -> None:
-    # scipy.stats.f_oneway on one person's tries: parts against repeatability.
+    # Source: scipy.stats.f_oneway on one person's tries, parts against repeatability.
     from scipy import stats
 
     alone = table(TEN_PARTS[:, :1, :])

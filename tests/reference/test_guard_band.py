@@ -10,8 +10,8 @@ from spoolwright.judgement.guard_band import SURE, Limits, call
 
 
 def test_the_one_sided_factor() -> None:
-    # ISO 14253-1:2017: probability 95 % unless agreed otherwise, one limit in reach: 1.645 (+-0.0005). From
-    # memory.
+    # ISO 14253-1:2017, from memory: probability 95 % unless agreed otherwise, one limit in reach: 1.645
+    # (+-0.0005).
     assert call(Measured(0.0, 1.0, "length"), Limits(high=9.0)).guard == pytest.approx(1.645, abs=5e-4)
     assert stats.norm.ppf(SURE) == pytest.approx(1.645, abs=5e-4)
 
