@@ -13,8 +13,8 @@ from spoolwright.judgement.book_kinds import friction_kinds
 from spoolwright.judgement.book_lessons import Lessons
 from spoolwright.judgement.expected_readings import expected
 from spoolwright.judgement.monte_carlo import draw
-from spoolwright.judgement.narrowing import inputs
-from spoolwright.judgement.prediction import predict
+from spoolwright.judgement.narrowing import inputs, know
+from spoolwright.judgement.prediction import Predicted, predict
 from spoolwright.judgement.reel_state import after, as_found
 from spoolwright.judgement.shop_book import bind
 from spoolwright.judgement.taken import Taken
@@ -48,6 +48,11 @@ def learned(factor: float, proofs: int, seed: int) -> Lessons:
     return bind([of_reading(SHEET, WORKS, one) for one in taken]).lessons
 
 
+def promised(lessons: Lessons) -> Predicted:
+    known = know(SHEET, WEIGHED, samples=600, seed=1, learned=lessons)
+    return predict(SHEET, WEIGHED, WORKS, known=known).values["pull_full_spool"]
+
+
 @pytest.mark.parametrize("proofs", [4, 20])
 def test_ninety_per_cent_of_new_proofs_fall_where_the_quote_says(proofs: int) -> None:
     generator, held, width = np.random.default_rng(proofs), 0, []
@@ -56,7 +61,7 @@ def test_ninety_per_cent_of_new_proofs_fall_where_the_quote_says(proofs: int) ->
     for shop in range(shops):
         factor = exp(generator.normal(0.0, KIND.spread))
         lessons = learned(factor, proofs, 10 * shop + proofs)
-        pull = predict(SHEET, WEIGHED, WORKS, samples=600, learned=lessons).values["pull_full_spool"]
+        pull = promised(lessons)
         found = pulls(factor, new, 1000 + shop)
         held += int(np.sum((pull.low <= found) & (found <= pull.high)))
         width.append((pull.high - pull.low) / pull.middle)
@@ -68,6 +73,6 @@ def test_more_proofs_make_a_narrower_promise() -> None:
     widths = []
     for proofs in (1, 5, 25):
         lessons = learned(1.1, proofs, 3)
-        pull = predict(SHEET, WEIGHED, WORKS, samples=600, learned=lessons).values["pull_full_spool"]
+        pull = promised(lessons)
         widths.append((pull.high - pull.low) / pull.middle)
     assert widths == sorted(widths, reverse=True)

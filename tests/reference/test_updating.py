@@ -55,7 +55,7 @@ def test_girls_among_births_with_placenta_praevia() -> None:
 
 @pytest.mark.parametrize(("found", "tried"), [(0, 5), (3, 58), (14, 58)])
 def test_a_beta_against_scipy(found: int, tried: int) -> None:
-    # scipy.stats.beta.
+    # Source: scipy.stats.beta, another library's quantiles.
     after = beta_after((0.4, 9.6), found, tried)
     reference = stats.beta(0.4 + found, 9.6 + tried - found)
     assert beta_interval(after) == pytest.approx(reference.interval(0.9), rel=1e-6, abs=1e-12)
@@ -120,7 +120,7 @@ def test_the_specific_consumers_risk_by_its_definition(
 
 
 def test_with_an_even_prior_it_is_the_normal_tail() -> None:
-    # scipy.stats.norm; JCGM 106:2012, 7.2, without prior knowledge.
+    # Source: scipy.stats.norm; JCGM 106:2012, 7.2, without prior knowledge, from memory.
     risk = chance_outside(Promise(None, 1.15, "ratio"), Measured(1.11, 0.02, "ratio"))
     assert risk == pytest.approx(stats.norm.sf(2.0))
 

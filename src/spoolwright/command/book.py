@@ -140,11 +140,13 @@ def one_in_words(book: Any, key: str) -> Iterable[str]:
     from math import exp
 
     from spoolwright.judgement.book_chapter import how_it_moved
-    from spoolwright.judgement.book_words import ABOUT, outlier_said, span_said, value_said
+    from spoolwright.judgement.book_words import ABOUT, OVERRULED, outlier_said, span_said, value_said
 
     chapter, kind = _found(book, key)
     yield f"{_line(book, kind)}."
     yield ABOUT[kind.family]
+    if key in chapter.overruled:
+        yield OVERRULED
     for one, held in zip(chapter.of(key), how_it_moved(chapter, kind)[1:], strict=True):
         alone = value_said(kind, kind.middle * exp(one.seen.log))
         yield f"  Entry {one.seen.entry}: alone it says {alone}; then {span_said(kind, held)}."

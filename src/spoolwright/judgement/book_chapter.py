@@ -24,6 +24,8 @@ from spoolwright.judgement.book_kinds import Kind
 OUTLIER = 0.01
 """A proof as improbable as this or more, judged by all the others, is named."""
 EDGE = NormalDist().inv_cdf(1 - OUTLIER / 2)
+AGREEING = 4
+"""Proofs of its own that it takes to overrule the range of a sheet: judgement prior."""
 
 
 @dataclass(frozen=True)
@@ -45,11 +47,15 @@ class Weighed:
 
 @dataclass(frozen=True)
 class Chapter:
-    """A family: its coefficients, its proofs as they count, and what is believed after them."""
+    """A family: its coefficients, its proofs as they count, and what is believed after them.
+
+    `overruled` are coefficients whose proofs lie so far outside the sheet's range that it was widened.
+    """
 
     kinds: tuple[Kind, ...]
     weighed: tuple[Weighed, ...]
     held: Posterior
+    overruled: tuple[str, ...] = ()
 
     def kind(self, key: str) -> Kind | None:
         """The coefficient of that key, or None."""
@@ -93,6 +99,8 @@ def read(kinds: Sequence[Kind], seen: Sequence[Seen]) -> Chapter:
     -----
     An outlier is named and kept; its weight falls until it would stand just at the edge of one in a hundred,
     (2.58 / |t|)^2, so that it cannot drag a coefficient alone. Nothing is dropped: only a hand sets aside.
+    Where four proofs or more of a coefficient lie where its sheet's range makes them less than one in a
+    hundred, the sheet is overruled: the prior's spread becomes the distance.
 
     Source
     ------
@@ -106,11 +114,27 @@ def read(kinds: Sequence[Kind], seen: Sequence[Seen]) -> Chapter:
     >>> [one.seen.log for one in odd.outliers]
     [0.7]
     """
-    held = posterior(kinds, add_up(kinds, seen))
-    weighed = [_weighed(one, chance) for one, chance in zip(seen, left_out(held, kinds, seen), strict=True)]
+    wide = [_widened(kind, seen) for kind in kinds]
+    held = posterior(wide, add_up(wide, seen))
+    weighed = [_weighed(one, chance) for one, chance in zip(seen, left_out(held, wide, seen), strict=True)]
     if any(one.is_outlier for one in weighed):
-        held = posterior(kinds, add_up(kinds, [as_counted(one) for one in weighed]))
-    return Chapter(tuple(kinds), tuple(weighed), held)
+        held = posterior(wide, add_up(wide, [as_counted(one) for one in weighed]))
+    overruled = tuple(kind.key for kind, one in zip(kinds, wide, strict=True) if one is not kind)
+    return Chapter(tuple(kinds), tuple(weighed), held, overruled)
+
+
+def _widened(kind: Kind, seen: Sequence[Seen]) -> Kind:
+    """The coefficient with a wider prior, where its own proofs and the sheet's range cannot both be right."""
+    own = [one for one in seen if dict(one.shares).get(kind.key, 0.0) > 0.5]
+    if len(own) < AGREEING:
+        return kind
+    weights = np.array([1 / one.variance for one in own])
+    logs = np.array([one.log for one in own])
+    mean = float(weights @ logs / weights.sum())
+    scatter = max(1.0, float(np.sqrt(weights @ (logs - mean) ** 2 / (len(own) - 1))))
+    if abs(mean) < EDGE * np.hypot(kind.spread, scatter / np.sqrt(weights.sum())):
+        return kind
+    return replace(kind, spread=abs(mean))
 
 
 def _weighed(one: Seen, chance: float) -> Weighed:
@@ -258,7 +282,8 @@ def how_it_moved(chapter: Chapter, kind: Kind) -> tuple[Interval, ...]:
     (2, True)
     """
     counted = [as_counted(one) for one in chapter.weighed]
-    active = [k for k in chapter.kinds if k == kind or any(k.key in dict(one.shares) for one in counted)]
+    spoken = {key for one in counted for key, _ in one.shares} | {kind.key}
+    active = [k for k in chapter.held.kinds if k.key in spoken]
     stats, steps = nothing_seen(len(active)), [before(kind)]
     for row, one in zip(design(active, counted), counted, strict=True):
         stats = stats.plus(row, one.log, one.variance)

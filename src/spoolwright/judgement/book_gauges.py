@@ -138,7 +138,7 @@ def _spread_of(chapter: Chapter, seen: Sequence[Seen]) -> _Spread:
     """At the likeliest scatter and likeness."""
     best = int(np.argmax(chapter.held.weights))
     apart = float(APART[best // len(SCATTERS)])
-    spreads = np.array([kind.spread for kind in chapter.kinds])
+    spreads = np.array([kind.spread for kind in chapter.held.kinds])
     prior = np.outer(spreads, spreads) * ((1 - apart) + apart * np.eye(len(spreads)))
     noise = np.array([one.variance for one in seen]) * float(chapter.held.scatters[best]) ** 2
     return _Spread(noise, design(chapter.kinds, seen), prior)

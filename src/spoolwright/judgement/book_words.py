@@ -23,6 +23,12 @@ ABOUT: dict[Family, str] = {
 """What a chapter's coefficients are, and what they are not."""
 
 
+OVERRULED = (
+    "The proofs lie further out than the sheet's range allows, so the sheet is overruled: its range is wrong "
+    "for this shop's reels, or something else is read here than the sheet means."
+)
+
+
 def value_said(kind: Kind, value: float) -> str:
     """A coefficient's value with what stands behind it.
 

@@ -9,7 +9,7 @@ from math import pi
 import numpy as np
 
 from spoolwright.judgement import drag_train, free_spin, grounds, meaning
-from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons, for_state
+from spoolwright.judgement.book_lessons import for_state
 from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.monte_carlo import Sample
 from spoolwright.judgement.narrowing import Known, know, then
@@ -89,7 +89,6 @@ def predict(
     seed: int = 1,
     system: str = "metric",
     known: Known | None = None,
-    learned: Lessons = NOTHING_LEARNED,
 ) -> Prediction:
     """Predict the readings of a reel, as it is or as some works would leave it.
 
@@ -108,9 +107,8 @@ def predict(
     system : str
         "metric" or "imperial" **[-]**, for the words.
     known : Known or None
-        What `know` made of the same sheet and readings, so that several sets of works share it **[SI]**.
-    learned : Lessons
-        What the shop book has taught, where `known` is not given **[-]**.
+        What `know` made of the same sheet and readings **[SI]**, so that several sets of works share it; what
+        the shop book has taught comes with it.
 
     Returns
     -------
@@ -140,7 +138,7 @@ def predict(
     >>> pull.low < pull.middle < pull.high
     True
     """
-    known = known or know(sheet, readings, samples=samples, seed=seed, learned=learned)
+    known = known or know(sheet, readings, samples=samples, seed=seed)
     done = chosen(tuple(works), sheet.reel.kind)
     state, sheet = after(known.state, sheet, done), changed(sheet, done)
     draws = then(known, state, sheet)

@@ -24,7 +24,8 @@ class Around:
 
     `used_price_minor` is what it would fetch used, `line_strength` the breaking pull of its line [N],
     `posted` whether it goes home by post, `system` the reader's units, `kind` the kind of reel where no sheet
-    says it, `before` what the customer said yes to already: then this is an extra.
+    says it, `before` what the customer said yes to already: then this is an extra. `learned` is what the shop
+    book has taught: predictions and minutes follow it.
     """
 
     used_price_minor: int | None = None
@@ -33,6 +34,7 @@ class Around:
     system: str = "metric"
     kind: str = ""
     before: Before = NOTHING_BEFORE
+    learned: Lessons = NOTHING_LEARNED
 
 
 NOTHING_AROUND = Around()
@@ -50,7 +52,6 @@ class Case:
     sound: Prediction | None = None
     now: Prediction | None = None
     known: Known | None = None
-    learned: Lessons = NOTHING_LEARNED
 
     @property
     def kind(self) -> str:
@@ -74,7 +75,9 @@ class Case:
 
     def minutes(self, work: Work, *, opened: bool) -> int:
         """Minutes of a work as this shop takes them [min]; the list's own where the book has not said."""
-        return self.learned.minutes_of(work.id, self.kind, work.minutes(self.kind, reel_is_open=opened))
+        return self.around.learned.minutes_of(
+            work.id, self.kind, work.minutes(self.kind, reel_is_open=opened)
+        )
 
     def _ids(self, works: Sequence[Work]) -> list[str]:
         return [*(name for name in self.around.before.works if self._is_done(name)), *(w.id for w in works)]
@@ -96,7 +99,6 @@ def open_case(
     around: Around = NOTHING_AROUND,
     samples: int = 2000,
     seed: int = 1,
-    learned: Lessons = NOTHING_LEARNED,
 ) -> Case:
     """Put together what the options of one quote share.
 
@@ -115,8 +117,6 @@ def open_case(
         **[-]**.
     samples, seed : int
         Draws and start of the prediction **[-]**.
-    learned : Lessons
-        What the shop book has taught: predictions and minutes follow it **[-]**.
 
     Returns
     -------
@@ -137,9 +137,11 @@ def open_case(
     """
     taken = listed(readings)
     if sheet is None:
-        return Case(None, readings, whats_wrong(None, taken, findings, None), rates, around, learned=learned)
-    sound = predict(sheet, {}, samples=samples, seed=seed, system=around.system, learned=learned)
-    known = know(sheet, readings, samples=samples, seed=seed, learned=learned)
+        return Case(None, readings, whats_wrong(None, taken, findings, None), rates, around)
+    drawn = {"samples": samples, "seed": seed}
+    built = know(sheet, {}, **drawn, learned=around.learned)
+    sound = predict(sheet, {}, system=around.system, known=built)
+    known = know(sheet, readings, **drawn, learned=around.learned)
     now = predict(sheet, readings, system=around.system, known=known) if taken else sound
     wrong = whats_wrong(sheet, taken, findings, sound)
-    return Case(sheet, readings, wrong, rates, around, sound, now, known, learned)
+    return Case(sheet, readings, wrong, rates, around, sound, now, known)

@@ -6,7 +6,6 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from spoolwright.judgement import option_words
-from spoolwright.judgement.book_lessons import NOTHING_LEARNED, Lessons
 from spoolwright.judgement.carried import Carried, carried
 from spoolwright.judgement.findings import Finding
 from spoolwright.judgement.job_price import OPENS, price_of
@@ -76,7 +75,6 @@ def three_options(
     around: Around = NOTHING_AROUND,
     samples: int = 2000,
     seed: int = 1,
-    learned: Lessons = NOTHING_LEARNED,
 ) -> tuple[Option, Option, Option]:
     """Three ways to go on with a reel, each priced and predicted.
 
@@ -95,8 +93,6 @@ def three_options(
         **[-]**.
     samples, seed : int
         Draws and start of the prediction **[-]**.
-    learned : Lessons
-        What the shop book has taught **[-]**.
 
     Returns
     -------
@@ -122,9 +118,7 @@ def three_options(
     >>> [option.key for option in options]
     ['put right', 'improve', 'most']
     """
-    case = open_case(
-        sheet, readings, findings, rates, around=around, samples=samples, seed=seed, learned=learned
-    )
+    case = open_case(sheet, readings, findings, rates, around=around, samples=samples, seed=seed)
     put_right, improve, most = (offer(case, way) for way in three_ways(case))
     return put_right, improve, most
 
@@ -161,7 +155,9 @@ def offer(case: Case, way: Way, changes: Changes = NO_CHANGES) -> Option:
     """
     opened = OPENS in {*case.around.before.works, *(work.id for work in way.works)}
     learned = (
-        {work.id: case.minutes(work, opened=opened) for work in way.works} if case.learned.minutes else {}
+        {work.id: case.minutes(work, opened=opened) for work in way.works}
+        if case.around.learned.minutes
+        else {}
     )
     works = tuple(_with_minutes(work, {**learned, **changes.minutes}) for work in way.works)
     rates = replace(case.rates, own_prices={**case.rates.own_prices, **changes.part_prices})

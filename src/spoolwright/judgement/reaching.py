@@ -82,7 +82,8 @@ def ways_to_reach(
         raise ValueError(f"target_pull: more than 0 is accepted; got {target_pull}")
     if sheet.drag is None:
         return ()
-    built = predict(sheet, {}, samples=samples, seed=seed, learned=learned).values.get("pull_full_spool")
+    sound = know(sheet, {}, samples=samples, seed=seed, learned=learned)
+    built = predict(sheet, {}, known=sound).values.get("pull_full_spool")
     known = know(sheet, readings, samples=samples, seed=seed, learned=learned)
     found: list[Way] = []
     for works in _sets(sheet):

@@ -37,6 +37,17 @@ def test_several_that_agree_are_no_outliers_but_news() -> None:
     assert now(chapter, KIND).middle > 1.2 * KIND.middle
 
 
+def test_proofs_that_agree_overrule_a_sheet_whose_range_cannot_hold_them() -> None:
+    far = [proof(log) for log in (0.5, 0.55, 0.45, 0.52, 0.48)]
+    chapter = read((KIND, OTHER), far)
+    assert chapter.overruled == ("k",)
+    assert now(chapter, KIND).low < KIND.middle * np.exp(0.5) < now(chapter, KIND).high
+    assert before(KIND).middle == KIND.middle
+    assert how_it_moved(chapter, KIND)[-1].middle == pytest.approx(now(chapter, KIND).middle, rel=1e-9)
+    assert read((KIND,), far[:3]).overruled == ()
+    assert read((KIND,), GOOD).overruled == ()
+
+
 def test_how_it_moved_ends_where_it_stands() -> None:
     chapter = read((KIND, OTHER), [GOOD[0], proof(0.1, "o"), *GOOD[1:]])
     steps = how_it_moved(chapter, KIND)

@@ -27,13 +27,15 @@ def taught(*logs: float) -> Lessons:
 
 def test_without_proofs_the_prediction_is_the_very_same() -> None:
     plain = predict(SHEET, {}, CARBON, samples=400)
-    assert predict(SHEET, {}, CARBON, samples=400, learned=NOTHING_LEARNED) == plain
+    known = know(SHEET, {}, samples=400, seed=1, learned=NOTHING_LEARNED)
+    assert predict(SHEET, {}, CARBON, known=known) == plain
     assert lessons([read((KIND,), ())]) == NOTHING_LEARNED
 
 
 def test_proofs_move_the_pull_and_narrow_it() -> None:
     plain = predict(SHEET, {}, CARBON, samples=2000).values["pull_full_spool"]
-    told = predict(SHEET, {}, CARBON, samples=2000, learned=taught(*[0.1, 0.12, 0.08] * 6))
+    known = know(SHEET, {}, samples=2000, seed=1, learned=taught(*[0.1, 0.12, 0.08] * 6))
+    told = predict(SHEET, {}, CARBON, known=known)
     pull = told.values["pull_full_spool"]
     assert pull.middle / plain.middle == pytest.approx(np.exp(0.1), rel=0.03)
     assert (pull.high - pull.low) / pull.middle < 0.8 * (plain.high - plain.low) / plain.middle
@@ -42,7 +44,8 @@ def test_proofs_move_the_pull_and_narrow_it() -> None:
 
 def test_proofs_that_scatter_widen_it() -> None:
     plain = predict(SHEET, {}, CARBON, samples=2000).values["pull_full_spool"]
-    wild = predict(SHEET, {}, CARBON, samples=2000, learned=taught(*[0.25, -0.25, 0.2, -0.2] * 5))
+    known = know(SHEET, {}, samples=2000, seed=1, learned=taught(*[0.25, -0.25, 0.2, -0.2] * 5))
+    wild = predict(SHEET, {}, CARBON, known=known)
     assert wild.values["pull_full_spool"].deviation > plain.deviation
 
 

@@ -25,6 +25,7 @@ class FaultLeaf:
     family = FAMILIES["faults"]
     about = FAULTS_ABOUT
     leans = ""
+    doubt = ""
     sheet_middle = ""
 
     def __init__(self, request: HttpRequest, key: str, form: AsideForm | None = None) -> None:

@@ -14,7 +14,14 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.book_chapter import Weighed, before, how_it_moved, now
 from spoolwright.judgement.book_fit import Seen
 from spoolwright.judgement.book_kinds import FAMILIES, Kind
-from spoolwright.judgement.book_words import ABOUT, outlier_said, proofs_said, span_said, value_said
+from spoolwright.judgement.book_words import (
+    ABOUT,
+    OVERRULED,
+    outlier_said,
+    proofs_said,
+    span_said,
+    value_said,
+)
 from spoolwright.pages import doors
 from spoolwright.pages.book.forms import AsideForm
 from spoolwright.pages.words import shown, when
@@ -104,6 +111,11 @@ class Leaf:
             f"Proofs scatter {held.scatter:.1f} times as much as sheet and reading expect; "
             f"{100 * held.alike:.0f} % of what is not known is taken to be shared by the whole family."
         )
+
+    @property
+    def doubt(self) -> str:
+        """What has to be said of the sheet itself."""
+        return OVERRULED if self.key in self.chapter.overruled else ""
 
     @cached_property
     def entries(self) -> dict[int, Any]:

@@ -111,8 +111,7 @@ class Desk:
     def case(self) -> Case:
         """The case as judgement sees it, before anybody has typed anything."""
         found = [Finding(b.part.part, b.part.fault, b.part.evidence) for b in self.findings]
-        learned = book.lessons()
-        return open_case(self.sheet, self.readings, found, self.rates, around=self.around, learned=learned)
+        return open_case(self.sheet, self.readings, found, self.rates, around=self.around)
 
     @property
     def wrong(self) -> tuple[Wrong, ...]:
@@ -120,7 +119,7 @@ class Desk:
         found = self.case.wrong
         return tuple(one for one in found if one.known_from == "finding") if self.is_extra else found
 
-    @property
+    @cached_property
     def around(self) -> Around:
         told = [block.part.used_value_minor for block in self.diary.of_kind("arrival")]
         parcel = self.visit.parcel
@@ -130,6 +129,7 @@ class Desk:
             system=self.system,
             kind=self.kind,
             before=self.before,
+            learned=book.lessons(),
         )
 
     @cached_property
