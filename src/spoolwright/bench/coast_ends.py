@@ -106,7 +106,7 @@ def highest_speed(times: Array, turns: Turns) -> float:
     return float(smooth[min(AT_ONCE, len(smooth) - 1) :].max())
 
 
-def touched(times: Array, turns: Turns) -> Touch | None:
+def touched(times: Array, turns: Turns | Array) -> Touch | None:
     """Where a coasting spool was touched and so slowed down at once much faster than before.
 
     Parameters
@@ -160,7 +160,7 @@ def touched(times: Array, turns: Turns) -> Touch | None:
     return Touch(cut, factor)
 
 
-def _smooth_speed(times: Array, turns: Turns) -> Array:
+def _smooth_speed(times: Array, turns: Turns | Array) -> Array:
     speed = np.diff(turns) / np.maximum(np.diff(times), 1e-9)
     padded = np.pad(speed, 2, mode="edge")
     smooth: Array = np.median(np.lib.stride_tricks.sliding_window_view(padded, 5), axis=1)
@@ -206,7 +206,7 @@ class _Speeds:
     weight: Array
 
     @staticmethod
-    def of(times: Array, turns: Turns) -> _Speeds:
+    def of(times: Array, turns: Turns | Array) -> _Speeds:
         middle = 0.5 * (times[1:] + times[:-1]) - times[0]
         speed = np.diff(turns) / np.maximum(np.diff(times), 1e-9)
         smooth = _smooth_speed(times, turns)

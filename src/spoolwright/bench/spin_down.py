@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
-from spoolwright.bench import budget, coast_fit, free_part, tooth_pattern
+from spoolwright.bench import coast_fit, coast_values, free_part, tooth_pattern
 from spoolwright.bench.budget import Contribution
 from spoolwright.bench.coast_fit import TURN, CoastFit
 from spoolwright.bench.free_part import CutOff
@@ -17,7 +17,6 @@ from spoolwright.bench.recount import recount
 from spoolwright.bench.silences import dense, settle
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
-from spoolwright.mechanics import coastdown
 
 WORST_FIT = 0.05
 """Residual speed over first speed above which the ticks are no coast-down."""
@@ -35,9 +34,6 @@ _CHANCE = 6.0
 _NOTHING = 1e-12
 _MEAN_OF_HALF = float(np.sqrt(2 / np.pi))
 _LEAST_SHARE = 1e-6
-_TORQUES = ("torque", "viscous_drag", "quadratic_drag")
-_PER_INERTIA = ("deceleration", "frequency", "ratio")
-_DRAGS = ("constant", "viscous", "quadratic")
 
 Array = NDArray[np.float64]
 
@@ -149,18 +145,9 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
     used = int(np.count_nonzero(found.used))
     faults = _faults(free, start, time[found.used], turns[found.used])
     _check_heard(used, faults)
-    rows = tuple(_rows(found, inertia))
-    scale, names = (1.0, _PER_INERTIA) if inertia is None else (inertia.value, _TORQUES)
-    constant, viscous, quadratic = (
-        budget.measured(float(value) * scale, dimension, [row for row in rows if row.result == key])
-        for key, value, dimension in zip(_DRAGS, found.values[2:], names, strict=True)
-    )
+    said = coast_values.values(found, inertia)
     return SpinDown(
-        Measured(float(found.values[1]), float(found.deviations[1]), "rotation"),
-        constant,
-        viscous,
-        quadratic,
-        stop_time=_stop_time(found),
+        *said.measured,
         ticks_used=used,
         ticks_mended=faults,
         relative_rms=rms,
@@ -171,7 +158,7 @@ def fit(mended: Mended, inertia: Measured | None = None, *, ticks_per_turn: int 
         turns=np.diff(turns[found.used]),
         residuals=found.residual,
         per_inertia=inertia is None,
-        budget=rows,
+        budget=said.budget,
         notes=(*notes, *_notes(found, start, mended, time, touch)),
         used=time[found.used],
         cut_off=free_part.cut_off(mended, part, start + float(time[found.used][-1]), ticks_per_turn),
@@ -265,40 +252,6 @@ def _curve(time: Array, angle: Array, values: Array) -> tuple[Array, Array, Arra
     steps = np.maximum(np.diff(time), 1e-9)
     fitted = np.diff(coast_fit.angle_at(time, values)) / steps
     return 0.5 * (time[1:] + time[:-1]), np.diff(angle) / steps, fitted
-
-
-def _rows(found: CoastFit, inertia: Measured | None) -> Iterable[Contribution]:
-    yield Contribution("initial_speed", "scatter of the ticks", "A", float(found.deviations[1]))
-    scale = 1.0 if inertia is None else inertia.value
-    for key, value, spread in zip(_DRAGS, found.values[2:], found.deviations[2:], strict=True):
-        yield Contribution(key, "scatter of the ticks", "A", scale * float(spread))
-        if inertia is not None:
-            yield Contribution(key, "inertia", "B", float(value) * inertia.uncertainty)
-
-
-def _stop_time(found: CoastFit) -> Measured:
-    """Time to rest, with the slope in each direction of the covariance taken over a small step."""
-    stop = _rest(found.values)
-    slopes = np.zeros(5)
-    for i in range(1, 5):
-        step = max(
-            1e-3 * float(found.values[i]), 1e-3 * min(float(found.deviations[i]), _least_step(found, i))
-        )
-        moved = found.values.copy()
-        moved[i] += step
-        slopes[i] = (_rest(moved) - stop) / step
-    variance = float(slopes @ found.covariance @ slopes)
-    return Measured(stop, float(np.sqrt(max(variance, 0.0))), "time")
-
-
-def _least_step(found: CoastFit, i: int) -> float:
-    """A drag of zero is moved by a thousandth of what would matter beside the constant drag."""
-    speed = float(found.values[1])
-    return float(found.values[2]) / speed ** max(i - 2, 0)
-
-
-def _rest(values: Array) -> float:
-    return float(coastdown.stop_time(float(values[1]), 1.0, *(float(drag) for drag in values[2:])))
 
 
 def _notes(found: CoastFit, start: float, mended: Mended, time: Array, touch: bool) -> Iterable[str]:

@@ -19,7 +19,9 @@ Times = NDArray[np.float64]
 _ACCEPTED = "one column of tick times, rising, one tick for each turn of the spool"
 
 
-def read_csv(data: bytes, *, name: str = "", time_unit: str = "", time_column: str = "") -> Times:
+def read_csv(
+    data: bytes, *, name: str = "", time_unit: str = "", time_column: str = "", marks: int = 1
+) -> Times:
     """Tick times from a file of one tick a row.
 
     Parameters
@@ -32,6 +34,8 @@ def read_csv(data: bytes, *, name: str = "", time_unit: str = "", time_column: s
         "s", "ms", "us" or another unit of time [-]; empty: as the header says, else as only one unit fits.
     time_column : str
         Title or number, counted from 1, of the column of ticks [-]; empty: find out.
+    marks : int
+        Marks on the spool [-], 1 or more: so many ticks to a turn.
 
     Returns
     -------
@@ -67,7 +71,7 @@ def read_csv(data: bytes, *, name: str = "", time_unit: str = "", time_column: s
     _check_order(times, table)
     if len(times) < FEWEST:
         raise Unreadable(f"the file holds {len(times)} ticks", name, f"{FEWEST} ticks or more")
-    times = times * _unit(time_unit or column.time_unit, times, name)
+    times = times * _unit(time_unit or column.time_unit, times, name, marks)
     return times[np.concatenate(([True], np.diff(times) > 0))]
 
 
@@ -124,13 +128,13 @@ def _check_order(times: Times, table: Table) -> None:
         raise Unreadable(reason, table.where(row), _ACCEPTED)
 
 
-def _unit(unit: str, times: Times, name: str) -> float:
+def _unit(unit: str, times: Times, name: str, marks: int) -> float:
     if unit:
         known = known_unit(unit, "time")
         if not known:
             raise NeedsAnswer((Question("time_unit", f"“{unit}” is no unit of time.", TIME_UNITS),), name)
         return factor(known, "time")
-    usual = float(np.percentile(np.diff(times), 25.0))
+    usual = marks * float(np.percentile(np.diff(times), 25.0))
     if usual <= 0:
         raise Unreadable("the ticks stand still", name, _ACCEPTED)
     return 1.0 if usual < SLOWEST_TURN else 1e-3 if usual < 1e3 * SLOWEST_TURN else 1e-6

@@ -13,6 +13,9 @@ from spoolwright.bench.unreadable import Unreadable
 FASTEST_TICKS = 110.0
 """Ticks a second above which no spool turns (600 rad/s are 95 turns a second)."""
 
+FASTEST_CLICKS = 700.0
+"""Ticks a second of a clicker above which single ones are not told apart: that is a hum."""
+
 Samples = NDArray[np.float64]
 Frames = NDArray[np.int64]
 Band = Callable[[Samples, float], Samples]
@@ -36,13 +39,15 @@ _QUICK_PART = 0.00025
 _ACCEPTED = "a recording in which each turn of the spool is heard as a tick, close to the microphone"
 
 
-def find(recording: Recording) -> Samples:
+def find(recording: Recording, *, marks: int = 1) -> Samples:
     """Times of the ticks in a recording.
 
     Parameters
     ----------
     recording : Recording
         Sound of one channel, full scale 1 [1], with its rate [Hz].
+    marks : int
+        Marks on the spool [-], 1 or more: so many ticks to a turn are listened for, up to 700 a second.
 
     Returns
     -------
@@ -76,12 +81,15 @@ def find(recording: Recording) -> Samples:
     array([0.5 , 0.75, 1.  , 1.25, 1.5 , 1.75])
     """
     hop = max(1, round(recording.rate / _FRAMES))
+    fastest = min(FASTEST_TICKS * marks, max(FASTEST_TICKS, FASTEST_CLICKS))
     heard = [
-        (band, frames) for band in (_change, _above_hum, _dull) for frames in _hear(recording, hop, band)
+        (band, frames)
+        for band in (_change, _above_hum, _dull)
+        for frames in _hear(recording, hop, band, fastest)
     ]
     if not heard:
         raise Unreadable("no ticks stand out of the noise", "", _ACCEPTED)
-    quickest = recording.rate / hop / FASTEST_TICKS
+    quickest = recording.rate / hop / fastest
     band, frames = max(heard, key=lambda hearing: _evenness(hearing[1], quickest))
     return np.array([_onset(recording, int(frame) * hop, hop, band) for frame in frames])
 
@@ -93,13 +101,13 @@ def _evenness(frames: Frames, quickest: float) -> float:
     return float(np.count_nonzero(even & (steps[1:] > quickest))) - _CHANCE * len(frames)
 
 
-def _hear(recording: Recording, hop: int, band: Band) -> Iterator[Frames]:
+def _hear(recording: Recording, hop: int, band: Band, fastest: float) -> Iterator[Frames]:
     """Frames with a tick, for each threshold under which there are any."""
     loudness = _loudness(recording, hop, band)
     frame_rate = recording.rate / hop
-    floor = _floor(loudness, frame_rate)
+    floor = _floor(loudness, frame_rate, fastest)
     for above in _ABOVE_FLOOR:
-        frames = _stand_out(loudness, above * floor, frame_rate)
+        frames = _stand_out(loudness, above * floor, frame_rate, fastest)
         if len(frames) >= 3:
             frames = frames[loudness[frames] > _OF_NEIGHBOURS * _near_height(loudness[frames])]
             yield _without_echoes(frames, loudness[frames])
@@ -142,12 +150,13 @@ def _loudness(recording: Recording, hop: int, band: Band) -> Samples:
     return out
 
 
-def _floor(loudness: Samples, frame_rate: float) -> Samples:
+def _floor(loudness: Samples, frame_rate: float, fastest: float) -> Samples:
     """What the quieter part of each quarter second peaks at, smoothed over five of them, for every frame."""
     from scipy.ndimage import maximum_filter1d
 
     size = max(8, int(_FLOOR_SECONDS * frame_rate))
-    peaks = maximum_filter1d(loudness, max(1, int(_SPREAD * frame_rate)))
+    spread = _SPREAD * FASTEST_TICKS / fastest
+    peaks = maximum_filter1d(loudness, max(1, int(spread * frame_rate)))
     parts = np.array_split(peaks, max(1, len(peaks) // size))
     low = np.array([np.percentile(part, 25.0) for part in parts])
     padded = np.pad(low, 2, mode="edge")
@@ -156,10 +165,10 @@ def _floor(loudness: Samples, frame_rate: float) -> Samples:
     return np.repeat(np.maximum(smooth, max(least, 1e-9)), [len(part) for part in parts])
 
 
-def _stand_out(loudness: Samples, threshold: Samples, frame_rate: float) -> Frames:
+def _stand_out(loudness: Samples, threshold: Samples, frame_rate: float, fastest: float) -> Frames:
     from scipy.signal import find_peaks
 
-    apart = max(1, int(0.35 * frame_rate / FASTEST_TICKS))
+    apart = max(1, int(0.35 * frame_rate / fastest))
     peaks, _ = find_peaks(loudness, height=threshold, distance=apart)
     return np.asarray(peaks, dtype=np.int64)
 
