@@ -90,8 +90,11 @@ def pictures(folder: str) -> dict[str, Callable[[], Args]]:
     }
 
 
+COEFFICIENTS = ("friction-woven-carbon-greased-new-discs", "fault-f15-round-multiplier")
+
 CHOSEN: dict[str, Callable[[], Args]] = {
     "arrival:arrived": lambda: [(parcel.number,) for parcel in Parcel.objects.order_by("-pk")[:2]],
+    "book:coefficient": lambda: [(key,) for key in COEFFICIENTS],
     "customer:customer": lambda: [(one.pk,) for one in Customer.objects.order_by("pk")[:3]],
     "customer:change": lambda: [(Customer.objects.latest("pk").pk,)],
     "diary:diary": lambda: of_visits([*one_at_each_place(), *longest_of_each_kind()]),

@@ -48,6 +48,7 @@ def test_the_rule_decides(hand: Any, visit: Any, kg: float, decision: str) -> No
     assert row.decision == decision
     assert decision in row.words
     assert "standard uncertainties" in row.rule
+    assert (row.chance_of_wrong_pass is not None) == (decision == "shown")
 
 
 def test_a_reading_from_before_the_work_proves_nothing(hand: Any, visit: Any) -> None:

@@ -7,7 +7,8 @@ from typing import Any
 
 import pytest
 
-from spoolwright.shop.questions.predictions import prediction_of
+from spoolwright.shop.acts.send_quote import OfferedPromise
+from spoolwright.shop.questions.predictions import expected_of, prediction_of
 from tests.shop import walk
 
 pytestmark = pytest.mark.django_db
@@ -30,6 +31,21 @@ def test_what_would_carry_the_pull_is_kept_beside_it(hand: Any) -> None:
     assert kept is not None
     assert kept.carried == walk.carries()
     assert kept.carried is not None
+
+
+def test_what_was_expected_of_a_promise_goes_with_the_radius_at_which_it_was_promised(hand: Any) -> None:
+    value = walk.expected().values["pull_full_spool"]
+    promise = OfferedPromise("pull_full_spool", "force", low=1.0, middle=2 * value.middle)
+    option = replace(walk.option(promises=(promise,)), prediction=walk.expected())
+    told = expected_of(walk.quoted(hand, walk.arrived(hand), option).options.get().promises.get())
+    assert told is not None
+    assert told.middle == pytest.approx(2 * value.middle)
+    assert told.deviation == pytest.approx(2 * value.deviation)
+
+
+def test_of_a_promise_without_a_prediction_nothing_was_expected(hand: Any) -> None:
+    promise = walk.quoted(hand, walk.arrived(hand)).options.get().promises.first()
+    assert expected_of(promise) is None
 
 
 def test_an_option_without_a_sheet_behind_it_has_none(hand: Any) -> None:
