@@ -15,11 +15,15 @@ from spoolwright.judgement.reel_state import ReelState, as_built
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.sheets.sheet_tables import Drag
 
-SHAPES, LEVERAGES = 800, 90
+SHAPES, LEVERAGES = 900, 64
 """Draws of how the clamp grows, and of friction times radius: each of the first meets each of the second."""
 
-HEIGHTS = 4
+HEIGHTS = 12
 """Steps in which a spring's lost height is drawn, because each needs its own curve."""
+
+MORE, FRICTIONS = 3, 3
+"""So many times the draws for a cause that loses height, where more is open; and the frictions that each
+clamp curve is tried with."""
 
 
 @dataclass(frozen=True)
@@ -71,7 +75,7 @@ def leverage(sheet: ReelSheet, radius: float, seed: int = 1) -> Leverage:
     Returns
     -------
     Leverage
-        90 values that stand for as many equal parts of the distribution **[-]**.
+        64 values that stand for as many equal parts of the distribution **[-]**.
 
     Raises
     ------
@@ -91,7 +95,7 @@ def leverage(sheet: ReelSheet, radius: float, seed: int = 1) -> Leverage:
     >>> from spoolwright.sheets import reel_sheet
     >>> found = leverage(reel_sheet.load("tarvak-54c"), 0.02)
     >>> found.pull.shape, bool(found.pull[0] < found.pull[-1])
-    ((90,), True)
+    ((64,), True)
     """
     if not radius > 0:
         raise ValueError(f"radius: above 0 is accepted; got {radius}")
@@ -136,7 +140,7 @@ def curves(sheet: ReelSheet, cause: Cause, at: Settings, setup: Setup, seed: int
     Returns
     -------
     Curves
-        800 draws **[N]**.
+        2700 draws **[N]**, three times as many where springs may have lost height.
 
     Notes
     -----
@@ -155,26 +159,48 @@ def curves(sheet: ReelSheet, cause: Cause, at: Settings, setup: Setup, seed: int
     >>> sheet = reel_sheet.load("tarvak-54c")
     >>> made = curves(sheet, causes()["sound"], Settings((1.0, 4.0)), setup())
     >>> made.now.shape, bool(made.now[:, 1].mean() > made.now[:, 0].mean())
-    ((800, 2), True)
+    ((2700, 2), True)
     """
     assert sheet.drag is not None
     drag, state = sheet.drag, as_built(sheet)
-    drawn = draw(_unknown(state, cause), samples=SHAPES, seed=seed + 1)
-    drawn["take_up"] = _evenly(SHAPES, seed)
-    lost = _lost_thickness(drag, cause, drawn, setup, seed)
-    friction = drawn["friction_left"] * _pairs_left(state, cause, seed)
-    day = np.random.default_rng(seed + 3).normal(1.0, setup.day_to_day, SHAPES) if at.then else 1.0
-    level = np.arange(SHAPES) % HEIGHTS
-    heights = np.linspace(*cause.lost_height, HEIGHTS)
-    now = np.empty((SHAPES, len(at.now)))
+    count = SHAPES * (MORE if cause.lost_height[1] > 0 else 1)
+    drawn = draw(_unknown(state, cause), samples=count, seed=seed + 1)
+    drawn["take_up"] = _evenly(count, seed)
+    lost = _lost_thickness(drag, cause, setup, count, seed)
+    heights = np.linspace(*cause.lost_height, HEIGHTS if cause.lost_height[1] > 0 else 1)
+    level = np.arange(count) % len(heights)
+    now = np.empty((count, len(at.now)))
     for step, height in enumerate(heights):
         mine = np.flatnonzero(level == step)
         part = {name: values[mine] for name, values in drawn.items()}
         now[mine] = _clamp(drag, float(height), at.now, part, np.maximum(lost[mine], 0.0), at.felt, setup)
-    sound = {**drawn, "weakened": np.ones(SHAPES)}
-    then = _clamp(drag, 0.0, at.then, sound, np.zeros(SHAPES), at.felt, setup)
+    sound = {**drawn, "weakened": np.ones(count)}
+    then = _clamp(drag, 0.0, at.then, sound, np.zeros(count), at.felt, setup)
+    return _with_friction(state, cause, setup, (now, then, lost), seed)
+
+
+def _with_friction(
+    state: ReelState,
+    cause: Cause,
+    setup: Setup,
+    shapes: tuple[NDArray[np.float64], NDArray[np.float64], Sample],
+    seed: int,
+) -> Curves:
+    """Each clamp curve with several frictions: a curve costs far more to draw than a friction."""
+    now, then, lost = (np.repeat(part, FRICTIONS, axis=0) for part in shapes)
+    count = len(lost)
+    rng = np.random.default_rng(seed + 3)
+    low, high = cause.friction
+    friction = (low + (high - low) * _evenly(count, seed + 6)) * _pairs_left(state, cause, count, seed)
+    day = rng.normal(1.0, setup.day_to_day, count) if then.shape[1] else np.ones(count)
+    start = draw(_starts(state, cause), samples=count, seed=seed + 7)
     left = (friction * day)[:, np.newaxis]
-    return Curves(now * left, then, now, drawn["start"] * drawn["start_times"], lost, friction)
+    return Curves(now * left, then, now, start["start"] * start["start_times"], lost, friction)
+
+
+def _starts(state: ReelState, cause: Cause) -> dict[str, Distribution]:
+    held = state.ranges["start_up_ratio"].distribution
+    return {"start": held, "start_times": Rectangular(*cause.start_ratio)}
 
 
 def _unknown(state: ReelState, cause: Cause) -> dict[str, Distribution]:
@@ -183,9 +209,6 @@ def _unknown(state: ReelState, cause: Cause) -> dict[str, Distribution]:
         "thread_friction": Triangular(0.8, 1.25),
         "spring_force": state.ranges["spring_force"].distribution,
         "weakened": Rectangular(*cause.spring_force),
-        "friction_left": Rectangular(*cause.friction),
-        "start": state.ranges["start_up_ratio"].distribution,
-        "start_times": Rectangular(*cause.start_ratio),
         "felt": Rectangular(0.0, 1.0),
     }
 
@@ -195,11 +218,11 @@ def _evenly(samples: int, seed: int) -> Sample:
     return np.random.default_rng(seed + 2).permutation((np.arange(samples) + 0.5) / samples)
 
 
-def _lost_thickness(drag: Drag, cause: Cause, drawn: Mapping[str, Sample], setup: Setup, seed: int) -> Sample:
+def _lost_thickness(drag: Drag, cause: Cause, setup: Setup, count: int, seed: int) -> Sample:
     discs = friction_thickness(drag)
     rng = np.random.default_rng(seed + 4)
-    tolerance = rng.normal(0.0, setup.new_thickness * discs, SHAPES)
-    return np.asarray(discs * rng.uniform(*cause.lost_thickness, SHAPES) + tolerance)
+    tolerance = rng.normal(0.0, setup.new_thickness * discs, count)
+    return np.asarray(discs * rng.uniform(*cause.lost_thickness, count) + tolerance)
 
 
 def friction_thickness(drag: Drag) -> float:
@@ -229,14 +252,14 @@ def friction_thickness(drag: Drag) -> float:
     return float(sum(loose or [washer.thickness for washer in drag.stack]))
 
 
-def _pairs_left(state: ReelState, cause: Cause, seed: int) -> Sample:
+def _pairs_left(state: ReelState, cause: Cause, count: int, seed: int) -> Sample:
     """Share of the slipping pairs that are left: one lost pair counts twice as often as two."""
     pairs = len(state.pairs)
     lost = [count for count in cause.pairs if count < pairs]
     if not lost:
-        return np.ones(SHAPES)
+        return np.ones(count)
     weight = np.array([0.5**k for k in range(len(lost))])
-    chosen = np.random.default_rng(seed + 5).choice(lost, SHAPES, p=weight / weight.sum())
+    chosen = np.random.default_rng(seed + 5).choice(lost, count, p=weight / weight.sum())
     return np.asarray((pairs - chosen) / pairs)
 
 

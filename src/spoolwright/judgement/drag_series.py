@@ -167,11 +167,12 @@ def _of_cause(case: Case, cause: Cause, lever: Leverage, setup: Setup, seed: int
     if case.earlier is not None:
         misfit = misfit + _misfit(case.earlier, made.then, lever, case, setup)
         spent += _spent(case.earlier, case, setup)
-    beside = _start(case, made) + _thickness(case, made)
-    log = -0.5 * misfit + beside[:, np.newaxis]
+    log = -0.5 * misfit + _thickness(case, made)[:, np.newaxis]
     top = float(log.max())
     weight = np.exp(log - top)
-    return _Weighed(top + float(np.log(weight.mean())) - spent, float(misfit.min()), weight, made)
+    # Nothing else hangs on the start-up ratio, so its likelihood is a factor of its own.
+    start = float(np.log(np.mean(np.exp(_start(case, made))) + 1e-300))
+    return _Weighed(top + float(np.log(weight.mean())) + start - spent, float(misfit.min()), weight, made)
 
 
 def _deviations(series: PullSeries, case: Case, setup: Setup) -> Sample:

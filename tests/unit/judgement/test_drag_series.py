@@ -16,7 +16,7 @@ from spoolwright.sheets.reel_sheet import ReelSheet
 from tests.unit.judgement import drag_truth
 
 SHEETS = ("tarvak-54c", "lumvik-4000", "pellmar-30-2")
-TRIALS = 3
+TRIALS = 2
 
 
 def case(

@@ -42,6 +42,8 @@ def pull_series(
         "x": house.x_axis(_title(series, place, setting), ends),
         "y": house.y_axis(force.title("pull"), house.headroom([force(_highest(series))], 0.15)),
     }
+    if series.along == "speed":
+        encoding["x"]["scale"]["type"] = "log"
     layers = [
         *_band(series, place, force, encoding),
         *_line(series, place, force, encoding),

@@ -165,7 +165,7 @@ class SeriesForm(SignalForm):
 
     @property
     def facts_open(self) -> bool:
-        return any(self[key].value() for key in FACTS)
+        return any(self[key].value() for key in FACTS if key != "felt")
 
     @property
     def is_look(self) -> bool:

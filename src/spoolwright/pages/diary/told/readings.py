@@ -85,7 +85,8 @@ def told(
 
 def _line(result: Result, words: str, given: Mapping[str, Any], tags: tuple[str, ...], system: str) -> Line:
     kind = reading_kinds.kind(result.kind)
-    value, spread = shown.measured(result.measured, system)
+    unit = "%" if result.kind in IN_PERCENT else None
+    value, spread = shown.measured(result.measured, system, unit)
     said = (words, *_beside(result, given, system), _tries(result, kind, system))
     return Line(
         quantity=kind.title,
