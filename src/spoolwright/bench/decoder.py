@@ -17,7 +17,7 @@ from typing import Any, BinaryIO
 PIECE = 1 << 16
 """Moments that are gathered before they are sent."""
 
-CAP_MEMORY, CAP_SECONDS = 1 << 30, 20
+CAP_MEMORY, CAP_SECONDS = 1 << 29, 20
 """Bytes and seconds of processor time after which the system ends the decoder; ten minutes take about two."""
 
 MOST_FAULTS = 2_000
