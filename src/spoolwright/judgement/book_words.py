@@ -23,6 +23,14 @@ ABOUT: dict[Family, str] = {
 """What a chapter's coefficients are, and what they are not."""
 
 
+WHAT: dict[Family, str] = {
+    "friction": "friction, a ratio of two pulls",
+    "bearing": "drag factor f0, a ratio",
+    "start-up": "start-up ratio",
+    "minutes": "minutes",
+}
+"""What the number is, where it stands large."""
+
 OVERRULED = (
     "The proofs lie further out than the sheet's range allows, so the sheet is overruled: its range is wrong "
     "for this shop's reels, or something else is read here than the sheet means."
