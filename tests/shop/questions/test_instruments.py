@@ -13,6 +13,7 @@ from django.test.utils import CaptureQueriesContext
 from spoolwright.shop.acts.add_instrument import Known, add_instrument
 from spoolwright.shop.acts.change_instrument import change_instrument
 from spoolwright.shop.acts.retire_instrument import retire_instrument
+from spoolwright.shop.acts.take_by_hand import take_by_hand
 from spoolwright.shop.acts.write_gauge_study import write_gauge_study
 from spoolwright.shop.questions import instruments
 from tests.shop import walk
@@ -63,6 +64,15 @@ def test_those_in_use_that_measure_such_a_thing(hand: Any) -> None:
     assert [one.row.mark for one in instruments.every()] == ["C1", "C2", "S1"]
     assert [one.row.mark for one in instruments.every(put_away=False)] == ["C1", "S1"]
     assert instruments.marked("X") is None
+
+
+def test_how_many_readings_were_taken_with_it(hand: Any) -> None:
+    kept, visit = walk.caliper(hand), walk.arrived(hand)
+    assert instruments.taken_with(kept.pk) == 0
+    taken = replace(walk.by_hand(), instrument=kept)
+    take_by_hand(hand=hand, visit=visit, taken=taken, conditions={})
+    walk.read(hand, visit, "pull_full", 60.0, 0.5, "force")
+    assert instruments.taken_with(kept.pk) == 1
 
 
 def test_one_study_by_its_number(hand: Any) -> None:

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from spoolwright.bench import gauge_study_file
 from spoolwright.bench.unreadable import Unreadable
@@ -53,3 +56,19 @@ def test_it_is_read_however_it_is_written(written: str) -> None:
 def test_what_is_no_study_is_refused_with_the_place(written: bytes, why: str) -> None:
     with pytest.raises(Unreadable, match=why):
         gauge_study_file.read(written, "length")
+
+
+@given(
+    st.one_of(
+        st.binary(max_size=300), st.text(max_size=200).map(lambda t: ("part;person;value\n" + t).encode())
+    )
+)
+@settings(max_examples=80, deadline=None)
+def test_whatever_it_holds_it_is_read_or_refused_in_words(data: bytes) -> None:
+    refused, values = "", np.zeros(1)
+    try:
+        values = gauge_study_file.read(data, "length", unit="mm").values
+    except Unreadable as fault:
+        refused = fault.words
+    assert refused or values.ndim == 3
+    assert np.isfinite(values).all()

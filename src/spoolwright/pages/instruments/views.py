@@ -44,7 +44,11 @@ def every(request: HttpRequest) -> HttpResponse:
 @require_safe
 def one(request: HttpRequest, number: int) -> HttpResponse:
     found = shelved(number)
-    facts = {"one": found, "leaf": told.leaf(found, shown.system_of(request.user))}
+    facts = {
+        "one": found,
+        "leaf": told.leaf(found, shown.system_of(request.user)),
+        "readings": instruments.taken_with(number),
+    }
     return doors.page(request, "instruments/one.html", facts)
 
 

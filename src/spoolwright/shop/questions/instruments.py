@@ -22,6 +22,7 @@ from spoolwright.shop.records.instrument import (
     InstrumentCheck,
     InstrumentVersion,
 )
+from spoolwright.shop.records.reading import Reading
 
 
 @dataclass(frozen=True)
@@ -114,6 +115,11 @@ def marked(mark: str) -> Shelved | None:
 def numbered(number: int) -> Shelved | None:
     """The instrument with this number of the house."""
     return next(iter(_shelved(Instrument.objects.filter(pk=number))), None)
+
+
+def taken_with(number: int) -> int:
+    """How many readings were taken with it."""
+    return Reading.objects.filter(instrument=number).count()
 
 
 def measuring(dimension: str) -> tuple[Shelved, ...]:
