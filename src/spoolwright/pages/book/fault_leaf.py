@@ -26,6 +26,7 @@ class FaultLeaf:
     about = FAULTS_ABOUT
     leans = ""
     doubt = ""
+    what = "reels on which it is found"
     sheet_middle = ""
 
     def __init__(self, request: HttpRequest, key: str, form: AsideForm | None = None) -> None:

@@ -17,6 +17,7 @@ from spoolwright.judgement.book_kinds import FAMILIES, Kind
 from spoolwright.judgement.book_words import (
     ABOUT,
     OVERRULED,
+    WHAT,
     outlier_said,
     proofs_said,
     span_said,
@@ -76,6 +77,10 @@ class Leaf:
     @property
     def about(self) -> str:
         return ABOUT[self.kind.family]
+
+    @property
+    def what(self) -> str:
+        return WHAT[self.kind.family]
 
     @property
     def own(self) -> Sequence[Weighed]:
