@@ -9,6 +9,7 @@ from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written
 from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.questions.kept_series import KeptSeries
 from spoolwright.shop.records.attachment import Attachment
+from spoolwright.shop.records.instrument import Instrument
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
 
@@ -25,15 +26,16 @@ def take_series(
     kept: KeptSeries,
     conditions: Mapping[str, Any],
     attachment: Attachment | None = None,
+    instrument: Instrument | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`attachment` is the table that the pulls were read from, where there was one."""
+    """`attachment` is the table that the pulls were read from, `instrument` the scale if it is one of ours."""
     return take_reading(
         hand=hand,
         visit=visit,
         values=values_of(kept),
         conditions=conditions,
         way="pull series",
-        signal=Signal(attachment, kept.as_data()),
+        signal=Signal(attachment, kept.as_data(), instrument),
         beside=beside,
     )

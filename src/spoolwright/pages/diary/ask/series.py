@@ -19,7 +19,7 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.judgement import drag_faults
 from spoolwright.pages.diary.ask import conditions, line_way, pull_rows
-from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of
+from spoolwright.pages.diary.ask.gauge import OWN, as_last_time, gauge_fields, gauge_of, own_fields
 from spoolwright.pages.diary.ask.pull_rows import PullRow
 from spoolwright.pages.diary.ask.rows import rows
 from spoolwright.pages.diary.ask.signal_file import FILE, SignalForm
@@ -89,7 +89,8 @@ class SeriesForm(SignalForm):
         names = dict.fromkeys([*own, *(unit.name for unit in force.units)])
         self.fields["unit"].choices = [(name, name) for name in names]
         self.fields["compare"].choices = [("", "none"), *((str(k), words) for k, words in self.earlier_words)]
-        self.fields |= gauge_fields() | line_way.way_fields() | conditions.fields(KEYS, self.desk.sheet)
+        self.fields |= own_fields() | gauge_fields() | line_way.way_fields()
+        self.fields |= conditions.fields(KEYS, self.desk.sheet)
         self.fields["star_turns"].required = self.chosen != TURNS
         self.pulls = rows(
             PullRow,
@@ -101,7 +102,8 @@ class SeriesForm(SignalForm):
 
     @property
     def looks_at(self) -> tuple[str, ...]:  # type: ignore[override]
-        return (NON_FIELD_ERRORS, FILE, "along", "unit", "radius", "lost", *gauge_fields(), *line_way.NAMES)
+        gauge = (OWN, *gauge_fields())
+        return (NON_FIELD_ERRORS, FILE, "along", "unit", "radius", "lost", *gauge, *line_way.NAMES)
 
     @property
     def chosen(self) -> str:
@@ -149,7 +151,7 @@ class SeriesForm(SignalForm):
 
     @property
     def gauge_rows(self) -> Sequence[Any]:
-        return [self[key] for key in gauge_fields()]
+        return [self[key] for key in (OWN, *gauge_fields()) if key in self.fields]
 
     @property
     def gauge_faults(self) -> bool:
@@ -175,7 +177,7 @@ class SeriesForm(SignalForm):
     @cached_property
     def mark(self) -> str:
         """What the drawing is made from, in short."""
-        asked = ("along", "unit", "radius", *FACTS, *gauge_fields(), *line_way.NAMES)
+        asked = ("along", "unit", "radius", *FACTS, OWN, *gauge_fields(), *line_way.NAMES)
         made_from = sorted(
             (name, given)
             for name in self.data

@@ -18,12 +18,14 @@ def series(desk: Desk) -> HttpResponse:
     def act() -> Written:
         assert form.kept is not None
         gauge.remember(desk.request, form)
+        own = gauge.own_of(form)
         return take_series(
             hand=desk.hand,
             visit=desk.visit,
             kept=form.kept,
             conditions=form.conditions(),
             attachment=form.file.last,
+            instrument=own.row if own else None,
             beside=form.beside(),
         )
 
