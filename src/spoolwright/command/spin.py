@@ -13,7 +13,9 @@ from typing import Any
 from spoolwright.quantities import NotAQuantity, read, show
 
 SUMMARY = "read a spin-down: how fast the spool was, what slows it, when it stops"
-TYPED = 'spin FILE [--inertia "3e-5 kg m^2"] [--json]'
+TYPED = (
+    'spin FILE [--ticks-per-turn N | --hum [--orders N]] [--inertia "3e-5 kg m^2"] [--sheet SHEET] [--json]'
+)
 
 INERTIA_IS_KNOWN_TO = 0.0
 """Relative standard uncertainty of an inertia that is typed without one."""
@@ -38,23 +40,38 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--ticks-per-turn", metavar="N", type=int, default=1, help="marks on the spool (default: 1)"
     )
+    parser.add_argument("--hum", action="store_true", help="a spool without ticks: follow its falling tone")
+    parser.add_argument(
+        "--orders", metavar="N", type=float, default=1.0, help="waves of the hum in one turn (default: 1)"
+    )
+    parser.add_argument(
+        "--sheet", metavar="SHEET", help="reel sheet of the bare spool that was spun; the verdict rests on it"
+    )
 
 
 def run(args: argparse.Namespace) -> int:
-    from spoolwright.bench import spin_down, ticks
+    from spoolwright.bench import spin_reading
     from spoolwright.bench.unreadable import Unreadable
+    from spoolwright.judgement.spin_verdict import spin_verdict
+    from spoolwright.sheets import reel_sheet
 
     if args.ticks_per_turn < 1:
         raise Unreadable(f"{args.ticks_per_turn} ticks a turn cannot be", "--ticks-per-turn", "1 or more")
+    if not args.orders > 0:
+        raise Unreadable(f"{args.orders:g} waves a turn cannot be", "--orders", "above zero")
+    sheet = reel_sheet.load(args.sheet) if args.sheet else None
     inertia = _inertia(args.inertia, args.inertia_uncertainty)
     path = Path(args.file)
-    times, notes = _ticks(path, args.time_unit or "")
-    result = spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=args.ticks_per_turn)
+    heard, notes = _heard(path, args.time_unit or "", args.ticks_per_turn)
+    way, a_turn = ("hum", args.orders) if args.hum else ("ticks", args.ticks_per_turn)
+    result = spin_reading.read(heard, inertia, heard_as=way, a_turn=a_turn)
     result = replace(result, notes=(*notes, *result.notes))
+    steps = spin_reading.steps(result)
+    verdict = spin_verdict(result, steps, sheet, bare=True)
     if args.json:
-        print(json.dumps(_as_data(result), ensure_ascii=False, indent=2))
+        print(json.dumps(_as_data(result) | _said(verdict, steps, result), ensure_ascii=False, indent=2))
     else:
-        print("\n".join(_in_words(result)))
+        print("\n".join((*_in_words(result), f"Verdict: {verdict.words}", *verdict.evidence)))
     return 0
 
 
@@ -70,14 +87,34 @@ def _inertia(typed: str | None, spread: str | None) -> Any:
     return Measured(value, deviation, "inertia")
 
 
-def _ticks(path: Path, time_unit: str) -> tuple[Any, tuple[str, ...]]:
-    """Tick times, and what was put right on the way; what the file is decides, not what it is called."""
+def _heard(path: Path, time_unit: str, marks: int) -> tuple[Any, tuple[str, ...]]:
+    """Sound or tick times, and what was put right on the way; what the file is decides, not its name."""
     from spoolwright.bench import recording, sound_kinds, ticks
 
     if recording.is_sound(path) or path.suffix.lower() in sound_kinds.ENDINGS:
         sound = recording.read(path, name=path.name)
-        return ticks.find(sound), sound.notes
-    return ticks.read_csv(path.read_bytes(), name=path.name, time_unit=time_unit), ()
+        return sound, sound.notes
+    return ticks.read_csv(path.read_bytes(), name=path.name, time_unit=time_unit, marks=marks), ()
+
+
+def _said(verdict: Any, steps: Any, result: Any) -> dict[str, Any]:
+    return {
+        "heard_as": result.heard_as,
+        "verdict": verdict.name,
+        "verdict_words": verdict.words,
+        "evidence": list(verdict.evidence),
+        "steps": {
+            "looked_for": steps.looked,
+            "losses": [{"time": step.time, "change": step.change} for step in steps.losses],
+            "gains": [{"time": step.time, "change": step.change} for step in steps.gains],
+            "false_alarm": steps.false_alarm,
+        },
+        "cut_off": {
+            "before": len(result.cut_off.before),
+            "after": len(result.cut_off.after),
+            "touched": result.cut_off.touched,
+        },
+    }
 
 
 def _units(result: Any) -> dict[str, str]:
@@ -119,7 +156,10 @@ def _in_words(result: Any) -> Iterable[str]:
         yield f"  {words:24} {shown}"
     if result.per_inertia:
         yield "  (per moment of inertia; say --inertia and these become torques)"
-    yield f"Ticks: {result.ticks_used} used, {result.ticks_mended} doubled or missing ones put right."
+    if result.heard_as == "hum":
+        yield f"Tone: {result.ticks_used} pieces of the sound used, {result.ticks_mended} left out."
+    else:
+        yield f"Ticks: {result.ticks_used} used, {result.ticks_mended} doubled or missing ones put right."
     yield f"The law fits to {result.relative_rms:.2%} of the first speed. Uncertainties are k = 2."
     yield "A spin time compares a reel with itself only: same spool, same line, same brakes."
     yield from (f"Note: {note}" for note in result.notes)

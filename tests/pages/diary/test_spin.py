@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+import io
+import wave
 from typing import Any
 
+import numpy as np
 import pytest
 from django.test import Client
 
 from spoolwright.demo import signals
+from spoolwright.shop.questions.signals import spin_of
 from tests.pages.diary.at_the_desk import SPIN, arrived, count, file, form, last, send, text, way
+from tests.unit.bench.test_hum import humming
 
 pytestmark = pytest.mark.django_db
 SHAPE = signals.SpinShape(initial_speed=90.0, constant=6.0, viscous=0.05, quadratic=1e-4)
@@ -32,6 +37,54 @@ def test_ticks_are_drawn_and_then_written(bench: Client, torbal: Any) -> None:
     assert "mended" in drawn["found"][0]
     assert send(bench, way(visit, "spin"), signal_kept=form(answer).file.last.pk, **SPIN).status_code == 302
     assert {v.kind for v in last(visit).part.values.all()} == {"spin_initial_speed", "stop_time"}
+
+
+def test_the_verdict_is_drawn_with_what_it_rests_on_and_stays_in_the_diary(
+    bench: Client, torbal: Any
+) -> None:
+    visit = arrived(torbal)
+    answer = look(bench, visit, recording().to_csv(), inertia_from="sheet")
+    said = form(answer).drawn
+    assert said["verdict"] in ("free", "dry", "dragging", "cannot tell", "gritty: speed falls in steps")
+    assert "times as much as foretold" in text(answer)
+    kept = form(answer).file.last.pk
+    assert (
+        send(bench, way(visit, "spin"), signal_kept=kept, **SPIN | {"inertia_from": "sheet"}).status_code
+        == 302
+    )
+    told = text(bench.get(f"/diary/{visit.tag}/"))
+    assert "What the spin says" in told
+    assert spin_of(last(visit).part).verdict == said["verdict"]
+
+
+def test_with_brakes_on_the_bearings_are_not_blamed(bench: Client, torbal: Any) -> None:
+    answer = look(bench, arrived(torbal), recording().to_csv(), inertia_from="sheet", brakes="on")
+    assert form(answer).drawn["verdict"] == "cannot tell"
+    assert "Line or brakes were on" in text(answer)
+
+
+def test_the_hand_before_and_the_thumb_after_are_said_and_drawn(bench: Client, torbal: Any) -> None:
+    ticks = recording().ticks
+    hand = np.cumsum(0.4 * 0.86 ** np.arange(12))
+    free = ticks[: int(0.6 * len(ticks))] - ticks[0] + hand[-1] + 0.07
+    thumb = free[-1] + np.cumsum(free[-1] - free[-2] + 0.06 * np.arange(1, 7))
+    rows = "\n".join(["tick_time_s", *(f"{t:.5f}" for t in (*hand, *free, *thumb))])
+    answer = look(bench, arrived(torbal), rows.encode())
+    assert "a hand was at work" in text(answer)
+    assert "points after it left out" in text(answer)
+    assert "left out" in str(form(answer).drawn["chart"].spec)
+
+
+def test_a_hum_is_read_where_that_is_said(bench: Client, torbal: Any) -> None:
+    sound, _ = humming(1)
+    out = io.BytesIO()
+    with wave.open(out, "wb") as made:
+        made.setparams((1, 2, 8000, 0, "NONE", ""))
+        made.writeframes((sound * 32000).astype("<i2").tobytes())
+    answer = look(bench, arrived(torbal), out.getvalue(), "hum.wav", heard_as="hum", marks="3")
+    assert answer.status_code == 200
+    assert form(answer).spun.heard_as == "hum"
+    assert "pieces of the sound" in text(answer)
 
 
 def test_the_sound_of_the_spool_is_read_too(bench: Client, torbal: Any) -> None:

@@ -32,12 +32,31 @@ SPIN = KeptSpin(
     ticks_used=3,
     ticks_mended=1,
     relative_rms=0.002,
+    before=((-0.2, 60.0), (-0.1, 80.0)),
+    after=((0.4, 40.0),),
+    verdict="gritty: speed falls in steps",
+    evidence=("Four sudden losses.",),
 )
 
 
 def test_both_come_back_whole_from_the_column() -> None:
     assert pull_from(json.loads(json.dumps(PULL.as_data()))) == PULL
     assert spin_from(json.loads(json.dumps(SPIN.as_data()))) == SPIN
+
+
+def test_a_spin_that_was_written_before_verdicts_were_kept_is_still_read() -> None:
+    added = {"before", "after", "heard_as", "verdict", "evidence"}
+    old = {key: value for key, value in SPIN.as_data().items() if key not in added}
+    found = spin_from(json.loads(json.dumps(old)))
+    assert found is not None
+    assert (found.before, found.after, found.heard_as, found.verdict, found.evidence) == (
+        (),
+        (),
+        "ticks",
+        "",
+        (),
+    )
+    assert found.stop_time == SPIN.stop_time
 
 
 @pytest.mark.parametrize("data", [{}, {"signal": "song"}, {"times": [1]}])

@@ -83,9 +83,22 @@ def test_two_marks_on_the_spool(tmp_path: Path, capsys: pytest.CaptureFixture[st
     assert found["initial_speed"] == pytest.approx(100.0, rel=0.01)
 
 
+def test_the_verdict_stands_with_its_evidence(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = written(tmp_path, SIGNAL.to_csv())
+    plain = data(capsys, path)
+    assert plain["verdict"] == "cannot tell"
+    assert "no reel sheet" in plain["evidence"][0]
+    found = data(capsys, path, "--sheet", "tarvak-54c")
+    assert found["verdict"] in ("free", "dry", "dragging", "cannot tell")
+    assert found["steps"]["looked_for"] is True
+    assert found["cut_off"]["touched"] is None
+    assert "Verdict: " in asked(capsys, path, "--sheet", "tarvak-54c")
+
+
 @pytest.mark.parametrize(
     ("typed", "words"),
     [
+        (["--orders", "0"], "0 waves a turn cannot be"),
         (["--inertia", "3e-5"], "has no unit"),
         (["--inertia", "3 kg"], "is a mass"),
         (["--inertia", "0 kg m^2"], "not above zero"),

@@ -28,6 +28,14 @@ class Spin:
     fitted: Sequence[float]
     mended: Sequence[bool]
     stop_time: Measured
+    before: Sequence[tuple[float, float]] = ()
+    after: Sequence[tuple[float, float]] = ()
+
+    @property
+    def ends(self) -> list[float]:
+        """From the first to the last moment that is drawn."""
+        moments = [moment for moment, _ in (*self.before, *self.after)]
+        return [min([0.0, *moments]), 1.02 * max([*self.times, *moments])]
 
 
 def spin_down(spin: Spin, *, system: str = "metric", width: int | None = None) -> Chart:
@@ -35,7 +43,7 @@ def spin_down(spin: Spin, *, system: str = "metric", width: int | None = None) -
     turning = house.scale("rotation", system)
     top = turning(max(max(spin.speeds), max(spin.fitted)))
     encoding = {
-        "x": house.x_axis("time, s", [0, max(spin.times) * 1.02]),
+        "x": house.x_axis("time, s", spin.ends),
         "y": house.y_axis(
             turning.title("spool speed"),
             [STRIP_BOTTOM * top, 1.08 * top],
@@ -45,6 +53,7 @@ def spin_down(spin: Spin, *, system: str = "metric", width: int | None = None) -
     }
     layers = [
         *_dots(spin, turning, encoding),
+        *_cut_off(spin, turning, encoding, top),
         _fit(spin, turning, encoding),
         *_words(spin, turning, encoding),
     ]
@@ -90,6 +99,22 @@ def _dots(spin: Spin, turning: Scale, encoding: Spec) -> list[Spec]:
     return layers
 
 
+def _cut_off(spin: Spin, turning: Scale, encoding: Spec, top: float) -> list[Spec]:
+    """What was left out of the fit: the hand before, the touch after; faint, with its word."""
+    layers: list[Spec] = []
+    for points, text, align in ((spin.before, "hand", "left"), (spin.after, "left out", "right")):
+        drawn = [{"x": round(t, 4), "y": turning(w)} for t, w in points if 0 <= turning(w) <= 1.08 * top]
+        if not drawn:
+            continue
+        mark = {"type": "point", "shape": "circle", "size": 14, "filled": False, "color": house.INK}
+        layers.append(
+            {"data": {"values": drawn}, "mark": mark | {"opacity": 0.5, "aria": False}, "encoding": encoding}
+        )
+        place = house.at(drawn[0 if align == "left" else -1]["x"], drawn[-1]["y"])
+        layers.append(house.words(text, place, encoding, align=align, dy=-6, baseline="bottom"))
+    return layers
+
+
 def _fit(spin: Spin, turning: Scale, encoding: Spec) -> Spec:
     points = [{"x": round(spin.times[k], 4), "y": turning(spin.fitted[k])} for k in _picked(spin)]
     mark = {"type": "line", "color": house.ACCENT, "strokeWidth": 1.6, "aria": False}
@@ -102,7 +127,7 @@ def _words(spin: Spin, turning: Scale, encoding: Spec) -> list[Spec]:
     start = house.at(spin.times[third], turning(spin.fitted[third]))
     lines = [house.words("fit", start, encoding, align="left", dx=6, dy=-8, color=house.ACCENT)]
     if count:
-        corner = house.at(max(spin.times) * 1.02, 1.08 * turning(max(spin.fitted)))
+        corner = house.at(spin.ends[1], 1.08 * turning(max(spin.fitted)))
         text = f"× {count} of {len(spin.times)} ticks mended"
         lines.append(house.words(text, corner, encoding, align="right", baseline="top"))
     return lines
@@ -125,11 +150,11 @@ def _strip(spin: Spin, turning: Scale, x: Spec) -> list[Spec]:
     y = house.y_axis("", domain, **axis)
     points = [{"x": round(spin.times[k], 4), "y": round(left[k], 4), "y2": 0} for k in _picked(spin)]
     mark = {"type": "rule", "color": house.INK, "strokeWidth": 0.7, "opacity": 0.8, "aria": False}
-    zero = {"values": [{"x": 0, "y": 0, "x2": max(spin.times) * 1.02}]}
+    zero = {"values": [{"x": spin.ends[0], "y": 0, "x2": spin.ends[1]}]}
     thin = mark | {"strokeWidth": 0.5}
     text = house.words(
         f"left over by the fit, {turning.unit}",
-        house.at(0, reach),
+        house.at(spin.ends[0], reach),
         {"x": x, "y": y},
         align="left",
         dx=5,

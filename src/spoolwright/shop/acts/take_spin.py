@@ -7,6 +7,7 @@ from typing import Any
 
 from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.uncertainty import Measured
+from spoolwright.judgement.spin_verdict import SpinVerdict
 from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written
 from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.questions.signals import kept_spin
@@ -32,17 +33,18 @@ def take_spin(
     hand: Person,
     visit: Visit,
     spin: SpinDown,
+    verdict: SpinVerdict | None = None,
     conditions: Mapping[str, Any],
     attachment: Attachment | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`attachment` is the recording or the file of ticks, where there was one."""
+    """`verdict` is what was said of it; `attachment` is the recording or the file of ticks, if any."""
     return take_reading(
         hand=hand,
         visit=visit,
         values=values_of(spin),
         conditions=conditions,
         way="spin-down",
-        signal=Signal(attachment, kept_spin(spin).as_data()),
+        signal=Signal(attachment, kept_spin(spin, verdict).as_data()),
         beside=beside,
     )

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from spoolwright.bench.pull_reading import PullReading
 from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.thinning import MOST, thinned
 from spoolwright.bench.trace import PullTrace
+from spoolwright.judgement.spin_verdict import SpinVerdict
 from spoolwright.shop.records.reading import Reading
 from spoolwright.shop.records.signals import KeptPull, KeptSpin, pull_from, spin_from
+
+CUT_OFF_SHOWN = 60
 
 __all__ = ["KeptPull", "KeptSpin", "kept_pull", "kept_spin", "pull_of", "spin_of"]
 
@@ -38,7 +43,7 @@ def kept_pull(trace: PullTrace, read: PullReading) -> KeptPull:
     )
 
 
-def kept_spin(spin: SpinDown) -> KeptSpin:
+def kept_spin(spin: SpinDown, verdict: SpinVerdict | None = None) -> KeptSpin:
     """What will be kept of a coast-down; every turn that no tick was heard for stays among the points."""
     every = max(1, len(spin.time) // MOST)
     kept = [k for k in range(len(spin.time)) if k % every == 0 or spin.turns[k] > 1]
@@ -53,4 +58,15 @@ def kept_spin(spin: SpinDown) -> KeptSpin:
         relative_rms=spin.relative_rms,
         notes=spin.notes,
         budget=spin.budget,
+        before=tuple(spaced(spin.cut_off.before)),
+        after=tuple(spaced(spin.cut_off.after)),
+        heard_as=spin.heard_as,
+        verdict=verdict.words if verdict else "",
+        evidence=verdict.evidence if verdict else (),
     )
+
+
+def spaced(points: Sequence[tuple[float, float]]) -> list[tuple[float, float]]:
+    """At most sixty of the points that were cut off: enough to be seen."""
+    every = max(1, -(-len(points) // CUT_OFF_SHOWN))
+    return list(points[::every])

@@ -59,6 +59,11 @@ class KeptSpin:
     relative_rms: float
     notes: tuple[str, ...] = ()
     budget: tuple[Contribution, ...] = ()
+    before: tuple[tuple[float, float], ...] = ()
+    after: tuple[tuple[float, float], ...] = ()
+    heard_as: str = "ticks"
+    verdict: str = ""
+    evidence: tuple[str, ...] = ()
 
     def as_data(self) -> dict[str, Any]:
         return {
@@ -72,6 +77,11 @@ class KeptSpin:
             "relative_rms": self.relative_rms,
             "notes": list(self.notes),
             "budget": [_row(row) for row in self.budget],
+            "before": [_short(point, 3) for point in self.before],
+            "after": [_short(point, 3) for point in self.after],
+            "heard_as": self.heard_as,
+            "verdict": self.verdict,
+            "evidence": list(self.evidence),
         }
 
 
@@ -109,7 +119,17 @@ def spin_from(data: Mapping[str, Any]) -> KeptSpin | None:
         relative_rms=data["relative_rms"],
         notes=tuple(data["notes"]),
         budget=tuple(Contribution(*row) for row in data["budget"]),
+        before=_points(data.get("before", ())),
+        after=_points(data.get("after", ())),
+        heard_as=data.get("heard_as", "ticks"),
+        verdict=data.get("verdict", ""),
+        evidence=tuple(data.get("evidence", ())),
     )
+
+
+def _points(rows: Sequence[Sequence[float]]) -> tuple[tuple[float, float], ...]:
+    """Times and speeds that were cut off; spins that were written before these were kept hold none."""
+    return tuple((float(moment), float(speed)) for moment, speed in rows)
 
 
 def _short(values: Sequence[float], places: int) -> list[float]:

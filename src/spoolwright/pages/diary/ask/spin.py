@@ -8,10 +8,11 @@ from typing import Any
 
 from django import forms
 
-from spoolwright.bench import recording, sound_kinds, spin_down, ticks
+from spoolwright.bench import recording, sound_kinds, spin_reading, ticks
 from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.free_spin import bare_inertia
+from spoolwright.judgement.spin_verdict import SpinVerdict, spin_verdict
 from spoolwright.pages.diary.ask import conditions
 from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
@@ -24,6 +25,12 @@ from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.signals import kept_spin
 
 KEYS = reading_kinds.kind("stop_time").conditions
+ONE, SEVERAL, HUM = "one", "several", "hum"
+HEARD_AS = (
+    (ONE, "one tick a turn: a tab of tape against a card"),
+    (SEVERAL, "several ticks a turn, as many as typed below: the clicker"),
+    (HUM, "a hum that falls: no ticks, only the tone of the spool"),
+)
 FROM_SHEET, TYPED, UNKNOWN = "sheet", "typed", "unknown"
 INERTIA_UNSURE = 0.05
 """Standard uncertainty of an inertia from a sheet or typed, as a share: judgement prior."""
@@ -35,7 +42,7 @@ class SpinForm(SignalForm):
     button = "Write the reading"
     template = "diary/ask/_spin.html"
     cautions = (FAST_SPOOL,)
-    file_label = "The spool’s ticks"
+    file_label = "The sound of the spool, or its ticks"
     file_hint = (
         "A recording in which each turn of the spool makes a tick, as the phone saves it: sound or video, up "
         "to 10 minutes. Or a CSV with the time of each tick. Let it fall here; the curve is drawn before "
@@ -43,12 +50,19 @@ class SpinForm(SignalForm):
     )
     accepts = ",".join((*sound_kinds.ENDINGS, *sound_kinds.MEDIA, ".csv", ".txt", "text/csv", "text/plain"))
     records = 60
-    looks_at = (FILE, *LABELS, "marks", "inertia", "inertia_from")
+    looks_at = (FILE, *LABELS, "heard_as", "marks", "inertia", "inertia_from")
 
+    heard_as = forms.ChoiceField(
+        label="What is heard of a turn",
+        choices=HEARD_AS,
+        initial=ONE,
+        required=False,
+        widget=forms.RadioSelect,
+    )
     marks = forms.IntegerField(
-        label="Ticks in one turn of the spool",
+        label="Ticks, or waves of the hum, in one turn of the spool",
         min_value=1,
-        max_value=50,
+        max_value=60,
         initial=1,
         widget=forms.NumberInput({"inputmode": "numeric", "autocomplete": "off"}),
     )
@@ -60,6 +74,7 @@ class SpinForm(SignalForm):
         help_text="Of the spool and all that turns with it, the line too if it is on.",
     )
     spun: SpinDown | None = None
+    verdict: SpinVerdict | None = None
     sound_notes: tuple[str, ...] = ()
 
     def lay_out(self) -> None:
@@ -90,26 +105,36 @@ class SpinForm(SignalForm):
         return super().started_again(old) | conditions.as_fields(old.part.conditions)
 
     def read_signal(self, data: Any, name: str, answers: Mapping[str, Any]) -> Any:
-        """Tick times, from sound or from text: the first bytes say which."""
+        """Sound, or tick times from text: the first bytes say which."""
         if recording.is_sound(data):
             sound = recording.read(data, name=name)
             self.sound_notes = sound.notes
-            return ticks.find(sound)
+            return sound
         asked = {key: answers[key] for key in ("time_unit", "time_column") if key in answers}
-        return ticks.read_csv(data, name=name, **asked)
+        return ticks.read_csv(data, name=name, marks=self._a_turn(self.data), **asked)
 
     def clean(self) -> dict[str, Any]:
         given = super().clean() or self.cleaned_data
-        times = self.read_file()
+        heard = self.read_file()
         inertia = self._inertia(given)
-        if times is not None and not self._errors.keys() & {"inertia", "inertia_from", "marks"}:
-            marks = given.get("marks") or 1
-            self.spun = self.guarded(lambda: self._fitted(times, inertia, marks))
+        if heard is not None and not self._errors.keys() & {"inertia", "inertia_from", "marks"}:
+            self.spun = self.guarded(lambda: self._fitted(heard, inertia, given))
+        if self.spun is not None:
+            bare = given.get("line") == "off" and given.get("brakes") in ("off", "none")
+            steps = spin_reading.steps(self.spun)
+            self.verdict = spin_verdict(self.spun, steps, self.desk.sheet, bare=bare, system=self.desk.system)
         return given
 
-    def _fitted(self, times: Any, inertia: Measured | None, marks: int) -> SpinDown:
-        spun = spin_down.fit(ticks.mend(times), inertia, ticks_per_turn=marks)
+    def _fitted(self, heard: Any, inertia: Measured | None, given: Mapping[str, Any]) -> SpinDown:
+        way = "hum" if given.get("heard_as") == HUM else "ticks"
+        spun = spin_reading.read(heard, inertia, heard_as=way, a_turn=self._a_turn(given))
         return replace(spun, notes=(*self.sound_notes, *spun.notes))
+
+    @staticmethod
+    def _a_turn(given: Mapping[str, Any]) -> int:
+        """Ticks or waves in one turn; one where that was chosen, whatever stands in the box."""
+        typed = str(given.get("marks") or 1)
+        return int(typed) if given.get("heard_as") != ONE and typed.isdigit() else 1
 
     def _inertia(self, given: Mapping[str, Any]) -> Measured | None:
         """The inertia that was chosen; a fault where it cannot be the one that turned."""
@@ -133,7 +158,7 @@ class SpinForm(SignalForm):
     def drawn(self) -> dict[str, Any] | None:
         if self.spun is None:
             return None
-        kept, desk = kept_spin(self.spun), self.desk
+        kept, desk = kept_spin(self.spun, self.verdict), self.desk
         results = [
             readings.Result(v.kind, Measured(v.value, v.uncertainty or 0.0, v.dimension))
             for v in values_of(self.spun)
@@ -143,9 +168,9 @@ class SpinForm(SignalForm):
             "told": readings.told(results, self.conditions(), desk.tags, desk.system, "spin-down"),
             "notes": kept.notes,
             "budget": pictures.budget_rows(kept.budget, desk.system, per_inertia=self.spun.per_inertia),
-            "found": [
-                f"{kept.ticks_used} ticks used, {kept.ticks_mended} mended (heard twice, or not at all)"
-            ],
+            "verdict": kept.verdict,
+            "evidence": kept.evidence,
+            "found": [pictures.heard(kept)],
         }
 
 

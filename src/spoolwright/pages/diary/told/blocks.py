@@ -146,6 +146,7 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
             results, reading.conditions, desk.tags, desk.system, reading.way, setting_of(desk.sheet)
         ),
         "small": small,
+        "spin": spin,
         "said": (
             *(told_inertia.in_words(inertia, desk.system) if inertia else ()),
             *(told_noise.in_words(heard, desk.system) if heard else ()),

@@ -43,7 +43,20 @@ def small_pull(pull: KeptPull) -> SmallLine:
 
 def small_spin(spin: KeptSpin) -> SmallLine:
     words = f"speed against time, {spin.ticks_used} ticks, {spin.ticks_mended} of them mended"
+    if spin.heard_as == "hum":
+        words = f"speed against time, from the tone in {spin.ticks_used} pieces of the sound"
     return SmallLine(spin.times, spin.speeds, words, None)
+
+
+def heard(spin: KeptSpin) -> str:
+    """How much of the recording was used, and what was left out of it."""
+    if spin.heard_as == "hum":
+        used = f"the tone in {spin.ticks_used} pieces of the sound, {spin.ticks_mended} left out"
+    else:
+        used = f"{spin.ticks_used} ticks used, {spin.ticks_mended} mended (heard twice, or not at all)"
+    hand = f"; {len(spin.before)} points before it left out, a hand was at work" if spin.before else ""
+    touch = f"; {len(spin.after)} points after it left out" if spin.after else ""
+    return f"{used}{hand}{touch}"
 
 
 def pull_chart(pull: KeptPull, system: str, promised: Span | None = None) -> Chart:
@@ -66,6 +79,8 @@ def spin_chart(spin: KeptSpin, system: str) -> Chart:
         fitted=spin.fitted,
         mended=spin.counted_in,
         stop_time=spin.stop_time,
+        before=spin.before,
+        after=spin.after,
     )
     return charts.spin_down(drawn, system=system)
 

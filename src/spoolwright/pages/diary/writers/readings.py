@@ -73,6 +73,7 @@ def spin(desk: Desk) -> HttpResponse:
             hand=desk.hand,
             visit=desk.visit,
             spin=form.spun,
+            verdict=form.verdict,
             conditions=form.conditions(),
             attachment=form.file.last,
             beside=form.beside(),
