@@ -29,7 +29,7 @@ def take_series(
     instrument: Instrument | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`attachment` is the table that the pulls were read from, `instrument` the scale if it is one of ours."""
+    """`attachment` is the table that pulls were read from, `instrument` the scale if it is one of ours."""
     return take_reading(
         hand=hand,
         visit=visit,
