@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date, datetime
 from typing import Any
 
-from spoolwright.demo import lots, measuring, pictures
+from spoolwright.demo import lots, measuring, pictures, spool_inertia
 from spoolwright.demo.nature import Nature, flick_speed, known
 from spoolwright.demo.offers import charges_of, offered, told_option
 from spoolwright.demo.shop_hours import at, working_days
@@ -97,6 +97,7 @@ def _readings_before(stay: Stay, day: date) -> Iterator[datetime]:
         words="Rough all the way round, clutch in or out.",
     )
     stay.typed({"click_pull": "70 g"}, {"line": "on", "radius": RADIUS})
+    spool_inertia.taken_two_ways(stay, known(SHEET))
     stay.spun(measuring.spin(BEFORE, 102, bare_inertia(known(SHEET)), "spin.csv"))
     yield at(day, "09:58")
     picture = ("pawl.png", pictures.pawl(worn=True), "the tip, drawn for the demonstration")
