@@ -102,4 +102,6 @@ class FaultLeaf:
         percent = [
             Step(s.words, 100 * s.middle, 100 * s.low, 100 * s.high, s.alone and 100 * s.alone) for s in steps
         ]
-        return charts.coefficient_moves(self.title, percent, unit="of 100 reels")
+        return charts.coefficient_moves(
+            self.title, percent, unit="of 100 reels", names=("the table", self.line.proofs)
+        )

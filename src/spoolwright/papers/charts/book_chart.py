@@ -27,8 +27,18 @@ class Step:
     odd: bool = False
 
 
-def coefficient_moves(what: str, steps: Sequence[Step], *, unit: str = "", width: int | None = None) -> Chart:
-    """The first step is the sheet's; a ring is what one proof alone would say."""
+def coefficient_moves(
+    what: str,
+    steps: Sequence[Step],
+    *,
+    unit: str = "",
+    names: tuple[str, str] = ("sheet", ""),
+    width: int | None = None,
+) -> Chart:
+    """The first step is the sheet's; a ring is what one proof alone would say.
+
+    `names` are what stands under the first step and, where it is no count of proofs, under the last.
+    """
     if not steps:
         raise ValueError(f"{what}: at least what the sheet says is needed")
     first, last = steps[0], steps[-1]
@@ -38,7 +48,7 @@ def coefficient_moves(what: str, steps: Sequence[Step], *, unit: str = "", width
         f"{what}: from {_said(first)}{behind} on the sheet to {_said(last)}{behind} after {count} "
         f"proof{'' if count == 1 else 's'}."
     )
-    spec = house.chart_spec(description, _layers(steps, unit), width=width, height=HEIGHT)
+    spec = house.chart_spec(description, _layers(steps, unit, names), width=width, height=HEIGHT)
     rows = tuple(
         (step.words, _number(step.alone) if step.alone is not None else "–", _said(step)) for step in steps
     )
@@ -49,7 +59,7 @@ def _says(steps: Sequence[Step], behind: str) -> str:
     first, last = steps[0], steps[-1]
     if len(steps) == 1:
         return f"No proof yet: what stands is the sheet's own range, {_said(first)}{behind}."
-    before, now = (step.high / step.low - 1 if step.low > 0 else 0.0 for step in (first, last))
+    before, now = (step.high - step.low for step in (first, last))
     way = "The interval is no narrower than the sheet's"
     if now < before:
         way = f"The interval is {100 * (1 - now / before):.0f} % narrower than the sheet's"
@@ -66,16 +76,19 @@ def _number(value: float) -> str:
     return f"{value:.3f}" if value < 1.0 else f"{value:.2f}" if value < 10 else f"{value:.0f}"
 
 
-def _layers(steps: Sequence[Step], unit: str) -> list[Spec]:
+def _layers(steps: Sequence[Step], unit: str, names: tuple[str, str]) -> list[Spec]:
     values = [end for step in steps for end in (step.low, step.high)]
     values += [step.alone for step in steps if step.alone is not None]
     low, high = min(values), max(values)
     room = (high - low) * ROOM or abs(high) * ROOM or 1.0
     last = len(steps) - 1
     ticks = [n for n in range(last + 1) if n % max(1, round(last / 8)) == 0]
-    label = "datum.value == 0 ? 'sheet' : datum.label"
+    other = f"datum.value == {last} ? '{names[1]}' : ''" if names[1] else "datum.label"
+    label = f"datum.value == 0 ? '{names[0]}' : {other}"
     encoding = {
-        "x": house.x_axis("proofs", (-0.5, last + 0.5), values=ticks, labelExpr=label, format="d"),
+        "x": house.x_axis(
+            "" if names[1] else "proofs", (-0.5, last + 0.5), values=ticks, labelExpr=label, format="d"
+        ),
         "y": house.y_axis(unit, (low - room, high + room)),
     }
     first = steps[0]

@@ -15,7 +15,7 @@ STEPS = [
 
 def test_it_says_how_much_narrower_it_became() -> None:
     chart = coefficient_moves("Friction of felt", STEPS)
-    assert "67 % narrower" in chart.says
+    assert "62 % narrower" in chart.says
     assert "1 outlier ringed twice" in chart.says
     assert chart.description.endswith("after 2 proofs.")
     assert chart.rows[1] == ("14 April, number 3", "0.166", "0.158 (0.145 to 0.172)")
