@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 from django.test import Client
 
+from spoolwright.shop.acts.add_instrument import Known, add_instrument
 from spoolwright.shop.questions import instruments
 from tests.pages.diary.at_the_desk import text
 from tests.shop import walk
@@ -99,3 +100,16 @@ def test_one_that_is_put_away_stays_readable(bench: Client, torbal: Any) -> None
     refused = bench.post(f"/instruments/{kept.pk}/put-away/", {"why": "again"})
     assert refused.status_code == 422
     assert "has been put away" in text(refused)
+
+
+def test_what_grows_with_the_value_is_said_at_its_full_scale(bench: Client, torbal: Any) -> None:
+    for mark, kind, known in (
+        ("S1", "hanging-scale", Known("Scale", 0.1, limit=0.2, share=0.01, high=400.0)),
+        ("W1", "weights", Known("Weights", 0.0, share=0.001, high=2.0)),
+        ("W2", "weights", Known("More weights", 0.0, share=0.001)),
+    ):
+        add_instrument(hand=torbal, mark=mark, kind=kind, known=known)
+    page = text(bench.get("/instruments/"))
+    assert "near nothing, ± 0.49 kg at 40.8 kg" in page
+    assert "Weights ± 2.3 g at 2000 g" in page
+    assert "More weights ± 0.12 % of what it shows" in page

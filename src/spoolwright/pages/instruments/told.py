@@ -58,10 +58,12 @@ def _open(shelved: Shelved, now: Instrument, system: str) -> str:
     full = shelved.known.range_high_si
     if not now.share or now.is_off:
         return at(0.0)
+    fixed = now.limit or now.resolution or now.study
     if full:
-        return f"{at(0.0)} near nothing, {at(full)} at {_value(full, now.dimension, system)}"
+        near = f"{at(0.0)} near nothing, " if fixed else ""
+        return f"{near}{at(full)} at {_value(full, now.dimension, system)}"
     grows = f"{_share(COVERAGE_FACTOR * RECTANGLE * now.share)} of what it shows"
-    return f"{at(0.0)} and {grows}" if now.limit or now.resolution else f"± {grows}"
+    return f"{at(0.0)} and {grows}" if fixed else f"± {grows}"
 
 
 def leaf(shelved: Shelved, system: str) -> Leaf:
