@@ -13,6 +13,7 @@ from django.test import Client
 from spoolwright.demo import signals
 from spoolwright.shop.questions.signals import spin_of
 from tests.pages.diary.at_the_desk import SPIN, arrived, count, file, form, last, send, text, way
+from tests.shop.questions.test_measured_inertia import take
 from tests.unit.bench.test_hum import humming
 
 pytestmark = pytest.mark.django_db
@@ -142,3 +143,22 @@ def test_the_column_of_ticks_is_asked_for_where_there_are_several(bench: Client,
     assert [field.name for field in form(answer).answer_fields] == ["time_column"]
     sent = SPIN | {"signal_kept": form(answer).file.last.pk, "time_column": "1"}
     assert send(bench, way(visit, "spin"), "look", **sent).status_code == 200
+
+
+def test_an_inertia_that_was_measured_goes_before_the_sheets(bench: Client, torbal: Any) -> None:
+    visit = arrived(torbal)
+    take(torbal, visit, 9e-6)
+    page = bench.get(way(visit, "spin"))
+    assert "as measured: the bare spool" in text(page)
+    assert form(page).fields["inertia_from"].initial == "measured"
+    found = form(look(bench, visit, recording().to_csv(), inertia_from="measured"))
+    ratio = found.spun.constant.value / form(look(bench, visit, recording().to_csv())).spun.constant.value
+    assert ratio == pytest.approx(9e-6)
+
+
+def test_of_a_spool_with_line_that_was_not_measured_it_says_so(bench: Client, torbal: Any) -> None:
+    visit = arrived(torbal)
+    take(torbal, visit, 9e-6)
+    answer = look(bench, visit, recording().to_csv(), inertia_from="measured", line="on")
+    assert answer.status_code == 422
+    assert "With the line on it was not measured" in text(answer)

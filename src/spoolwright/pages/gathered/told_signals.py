@@ -46,8 +46,17 @@ def _spin(reading: Any, system: str) -> ToldSignal:
     kept = spin_of(reading)
     if kept is None:
         return NOTHING
-    shown = Spin(kept.times, kept.speeds, kept.fitted, kept.counted_in, kept.stop_time)
-    return ToldSignal((charts.spin_down(shown, system=system, width=PAPER_WIDTH),))
+    shown = Spin(
+        kept.times,
+        kept.speeds,
+        kept.fitted,
+        kept.counted_in,
+        kept.stop_time,
+        before=kept.before,
+        after=kept.after,
+    )
+    said = tuple(filter(None, (kept.verdict, *kept.evidence)))
+    return ToldSignal((charts.spin_down(shown, system=system, width=PAPER_WIDTH),), said)
 
 
 def _inertia(reading: Any, system: str) -> ToldSignal:

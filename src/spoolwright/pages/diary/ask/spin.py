@@ -13,7 +13,7 @@ from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.free_spin import bare_inertia
 from spoolwright.judgement.spin_verdict import SpinVerdict, spin_verdict
-from spoolwright.pages.diary.ask import conditions
+from spoolwright.pages.diary.ask import as_measured, conditions
 from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
 from spoolwright.pages.diary.ask.typed_reading import FAST_SPOOL
@@ -82,8 +82,9 @@ class SpinForm(SignalForm):
         self.fields |= conditions.fields(KEYS, self.desk.sheet)
         typed = (TYPED, "as typed below")
         unknown = (UNKNOWN, "not known: speed and time are written, the drags are not")
-        self.fields["inertia_from"].choices = [*self._of_sheet(), typed, unknown]
-        self.fields["inertia_from"].initial = FROM_SHEET if self._of_sheet() else UNKNOWN
+        choices = [*as_measured.choices(self.desk), *self._of_sheet(), typed, unknown]
+        self.fields["inertia_from"].choices = choices
+        self.fields["inertia_from"].initial = UNKNOWN if choices[0] is typed else choices[0][0]
         self.ask_questions(self.questions)
 
     def _of_sheet(self) -> list[tuple[str, str]]:
@@ -139,6 +140,8 @@ class SpinForm(SignalForm):
     def _inertia(self, given: Mapping[str, Any]) -> Measured | None:
         """The inertia that was chosen; a fault where it cannot be the one that turned."""
         chosen = given.get("inertia_from")
+        if chosen == as_measured.MEASURED:
+            return self._measured(line_on=given.get("line") == "on")
         if chosen == FROM_SHEET and self.desk.sheet is not None:
             if given.get("line") == "on":
                 words = "That is the bare spool’s inertia. With the line on, type the inertia of both."
@@ -150,6 +153,13 @@ class SpinForm(SignalForm):
                 "inertia", "No inertia was typed. Accepted: such as 24 g cm^2, or choose “not known”."
             )
         return _unsure(given["inertia"]) if chosen == TYPED and given.get("inertia") else None
+
+    def _measured(self, *, line_on: bool) -> Measured | None:
+        """With its own uncertainty, where that very spool was measured."""
+        found = as_measured.chosen(self.desk, line_on=line_on)
+        if found is None:
+            self.add_error("inertia_from", as_measured.not_measured(line_on=line_on))
+        return found.measured if found else None
 
     def conditions(self) -> dict[str, Any]:
         return conditions.given(self.cleaned_data, KEYS)
