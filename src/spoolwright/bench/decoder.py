@@ -27,7 +27,12 @@ Piece = tuple[dict[str, Any], bytes]
 
 
 def limit_self() -> None:
-    """Ask the system to hold this process to its limits; where it knows none, the clock has to do."""
+    """Ask the system to hold this process to its limits; where it knows none, the clock has to do.
+
+    Source
+    ------
+    Python documentation, module resource (opened).
+    """
     try:
         import resource
     except ImportError:
@@ -176,7 +181,29 @@ def _kind(frame: Any) -> tuple[Any, ...]:
 
 
 def write(out: BinaryIO, path: str, container: str) -> None:
-    """Send all pieces; a reader that has heard enough closes its end, and that is no fault."""
+    """Send all pieces; a reader that has heard enough closes its end, and that is no fault.
+
+    Parameters
+    ----------
+    out : binary file
+        Where they go [-].
+    path : str
+        Where the file lies [-].
+    container : str
+        As for `pieces` [-].
+
+    Source
+    ------
+    Our own rule.
+
+    Examples
+    --------
+    >>> from io import BytesIO
+    >>> out = BytesIO()
+    >>> write(out, "no such file", "wav")
+    >>> out.getvalue()[:23]
+    b'{"ended": "not opened",'
+    """
     with suppress(BrokenPipeError):
         for head, body in pieces(path, container):
             out.write(json.dumps(head).encode() + b"\n")

@@ -55,7 +55,7 @@ def is_sound(data: bytes | Path) -> bool:
 
     Examples
     --------
-    >>> is_sound(b"OggS" + bytes(40)), is_sound(b"tick\n0.1\n0.2\n")
+    >>> is_sound(b"OggS" + bytes(40)), is_sound(b"0.1 0.2 0.3")
     (True, False)
     """
     start = _start(data)
