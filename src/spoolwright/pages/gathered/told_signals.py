@@ -55,7 +55,7 @@ def _spin(reading: Any, system: str) -> ToldSignal:
         before=kept.before,
         after=kept.after,
     )
-    said = tuple(filter(None, (kept.verdict, *kept.evidence)))
+    said = (f"What the spin says: {kept.verdict}.", *kept.evidence) if kept.verdict else ()
     return ToldSignal((charts.spin_down(shown, system=system, width=PAPER_WIDTH),), said)
 
 
