@@ -32,9 +32,10 @@ def silence() -> bytes:
     return out.getvalue()
 
 
+SOUND = "The sound of the spool, or its ticks"
 FILES = {
-    "a photo called a recording": ("spin", "The spool’s ticks", "spin.wav", pictures.cog()),
-    "a silent recording": ("spin", "The spool’s ticks", "silent.wav", silence()),
+    "a photo called a recording": ("spin", SOUND, "spin.wav", pictures.cog()),
+    "a silent recording": ("spin", SOUND, "silent.wav", silence()),
     "a photo called a table": ("pull", "Pull trace from the gauge", "pull.csv", pictures.cog()),
     "half a table": ("pull", "Pull trace from the gauge", "half.csv", b'time [s],pull [N]\n0.0,"1.0\n0.1'),
     "nothing at all": ("pull", "Pull trace from the gauge", "empty.csv", b""),

@@ -152,7 +152,7 @@ def test_a_recording_becomes_a_curve(desk_page: Page, shop: Any) -> None:
     shape = signals.SpinShape(initial_speed=90.0, constant=6.0, viscous=0.05)
     sound = signals.spin_recording(shape, seed=3).to_wav()
     desk_page.goto(f"/diary/{visit.tag}/write/spin/")
-    desk_page.get_by_label("The spool’s ticks").set_input_files(
+    desk_page.get_by_label("The sound of the spool, or its ticks").set_input_files(
         {"name": "spin.wav", "mimeType": "audio/wav", "buffer": sound}
     )
     charts_are_drawn(desk_page)

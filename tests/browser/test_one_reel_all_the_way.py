@@ -135,7 +135,7 @@ def measure_before(hand: BenchHand, files: dict[str, Any], *, falls: bool) -> No
     hand.types("Feel of the handle", checks=["3: rough"])
     hand.types("Free-spin time", "11", "11", "11", checks=["off the spool", "off"])
     hand.opens("a spin-down", "A spin-down")
-    hand.chooses("The spool’s ticks", files["spin"])
+    hand.chooses("The sound of the spool, or its ticks", files["spin"])
     hand.checks("off the spool", "off")
     hand.looks_at_the_form("06-spin")
     hand.writes("Write the reading")

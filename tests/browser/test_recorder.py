@@ -63,7 +63,7 @@ def files(settings: Any, tmp_path: Path) -> None:
 def at_the_spin(page: Page, shop: Any) -> Any:
     visit = arrived(shop.bench)
     page.goto(f"/diary/{visit.tag}/write/spin/")
-    page.get_by_label("The spool’s ticks").evaluate(AT_ONCE)
+    page.get_by_label("The sound of the spool, or its ticks").evaluate(AT_ONCE)
     return visit
 
 
@@ -125,7 +125,7 @@ def test_a_microphone_that_is_refused_leaves_words_and_the_upload(
     page.get_by_role("button", name="Record it here").click()
     expect(page.get_by_role("alert")).to_contain_text("The microphone was refused to this page.")
     expect(page.get_by_role("button", name="Record it here")).to_be_visible()
-    expect(page.get_by_label("The spool’s ticks")).to_be_enabled()
+    expect(page.get_by_label("The sound of the spool, or its ticks")).to_be_enabled()
 
 
 def test_an_address_that_may_not_listen_says_which_may(new_page: Callable[..., Page], shop: Any) -> None:
@@ -134,4 +134,4 @@ def test_an_address_that_may_not_listen_says_which_may(new_page: Callable[..., P
     at_the_spin(page, shop)
     expect(page.get_by_text("python3 run.py --share gives the phone one")).to_be_visible()
     expect(page.get_by_role("button", name="Record it here")).to_have_count(0)
-    expect(page.get_by_label("The spool’s ticks")).to_be_enabled()
+    expect(page.get_by_label("The sound of the spool, or its ticks")).to_be_enabled()
