@@ -77,6 +77,12 @@ def _spin() -> Verb:
     return spin
 
 
+def _spinlog() -> Verb:
+    from spoolwright.command import spinlog
+
+    return spinlog
+
+
 def _inertia() -> Verb:
     from spoolwright.command import inertia
 
@@ -154,6 +160,7 @@ VERBS: dict[str, Callable[[], Verb]] = {
     "gauge": _gauge,
     "gauge-study": _gauge_study,
     "spin": _spin,
+    "spinlog": _spinlog,
     "inertia": _inertia,
     "bearing": _bearing,
     "gearnoise": _gearnoise,
