@@ -26,9 +26,12 @@ _KINDS = {
     "caf": ("caf", "pcm_s16le", "s16"),
     "aiff": ("aiff", "pcm_s16be", "s16"),
     "aac": ("adts", "aac", "fltp"),
+    "mkv": ("matroska", "aac", "fltp"),
+    "3gp": ("3gp", "aac", "fltp"),
+    "packed wav": ("wav", "adpcm_ms", "s16"),
     "float mov": ("mov", "pcm_f32le", "flt"),
 }
-KINDS = ("wav", "flac", "m4a", "mp3", "ogg", "webm", "mp4", "mov", "caf", "aiff")
+KINDS = ("wav", "flac", "m4a", "mp3", "ogg", "webm", "mp4", "mov", "caf", "aiff", "mkv", "3gp")
 FILMS = ("mp4", "mov")
 _LAYOUTS = {1: "mono", 2: "stereo", 8: "7.1"}
 

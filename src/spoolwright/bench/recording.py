@@ -6,7 +6,7 @@ import mmap
 import os
 import tempfile
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -85,9 +85,9 @@ def read(data: bytes | Path, *, name: str = "") -> Recording:
 
     Notes
     -----
-    WAV is read here; every other kind is decoded in a process of its own, with limits on its time and memory,
-    so that a damaged file can do no more than be refused. The delay of a codec is taken off; the channels are
-    averaged, which leaves a sound that is the same in both as loud as it was.
+    WAV of plain samples is read here; every other kind is decoded in a process of its own, with limits on its
+    time and memory, so that a damaged file can do no more than be refused. The delay of a codec is taken off;
+    the channels are averaged, which leaves a sound that is the same in both as loud as it was.
 
     Source
     ------
@@ -102,8 +102,9 @@ def read(data: bytes | Path, *, name: str = "") -> Recording:
     """
     kind = sound_kinds.find(_start(data), name)
     if kind == sound_kinds.WAV:
-        samples, rate = wav_file.decode(_mapped(data) if isinstance(data, Path) else data, name=name)
-        return _checked(samples, rate, name)
+        with suppress(wav_file.OtherCoding):
+            samples, rate = wav_file.decode(_mapped(data) if isinstance(data, Path) else data, name=name)
+            return _checked(samples, rate, name)
     with _on_disk(data) as path:
         decoded = decoding.decode(path, kind, name=name)
     return _checked(decoded.samples, decoded.rate, name, decoded.notes)

@@ -34,6 +34,10 @@ Bytes = bytes | mmap
 Samples = NDArray[np.float32]
 
 
+class OtherCoding(Unreadable):
+    """A WAV whose sound is packed in a way that takes a decoder."""
+
+
 @dataclass(frozen=True)
 class _Format:
     coding: int
@@ -154,7 +158,7 @@ def _check_format(form: _Format, name: str) -> None:
     widths = {_PCM: (8, 16, 24, 32), _FLOAT: (32, 64)}
     if form.coding not in widths:
         coding = _OTHER_CODINGS.get(form.coding, f"number {form.coding}")
-        raise Unreadable(f"the sound is coded as {coding}", name, _ACCEPTED)
+        raise OtherCoding(f"the sound is coded as {coding}", name, _ACCEPTED)
     if form.bits not in widths[form.coding]:
         raise Unreadable(f"the samples have {form.bits} bits", name, _ACCEPTED)
     if not 1 <= form.channels <= MOST_CHANNELS:

@@ -200,6 +200,13 @@ def test_what_was_coded_and_cannot_be_heard_is_refused_in_words(data: bytes, wor
     assert refused.value.accepted
 
 
+def test_a_packed_wav_goes_to_the_decoder_and_is_refused_without_it() -> None:
+    data = encode("packed wav", TONE_AND_CLICKS)
+    assert read(data).seconds == pytest.approx(2.0, abs=0.05)
+    with pytest.raises(Unreadable, match="coded as ADPCM"):
+        read_wav(data)
+
+
 def test_a_wav_on_the_disk_is_read_where_it_lies(tmp_path: Path) -> None:
     path = tmp_path / "long.wav"
     path.write_bytes(by_wave(np.tile(TONE, 60), width=2))

@@ -6,7 +6,7 @@ from spoolwright.bench import sound_kinds
 from spoolwright.bench.unreadable import Unreadable
 from tests.encoded import KINDS, clicks, encode
 
-CONTAINERS = {"m4a": "mov", "mp4": "mov", "webm": "matroska"}
+CONTAINERS = {"m4a": "mov", "mp4": "mov", "webm": "matroska", "mkv": "matroska", "3gp": "mov"}
 
 
 @pytest.mark.parametrize("kind", [*KINDS, "aac"])
