@@ -68,7 +68,7 @@ def test_the_step_of_a_display() -> None:
 
 
 def test_a_fade_is_the_regression_line() -> None:
-    # scipy.stats.linregress on the same pulls.
+    # Source: scipy.stats.linregress on the same pulls.
     taken = [OnePull(n, 50.0 * (1 - 0.02 * n + NOISE[n])) for n in range(12)]
     found = pull_fade.fit(taken)
     line = stats.linregress([p.at for p in taken], [p.running for p in taken])
@@ -77,7 +77,7 @@ def test_a_fade_is_the_regression_line() -> None:
 
 
 def test_pull_against_the_logarithm_of_speed() -> None:
-    # scipy.stats.linregress on the same pulls, divided by their mean.
+    # Source: scipy.stats.linregress on the same pulls, divided by their mean.
     speeds = np.geomspace(0.02, 0.8, 12)
     taken = [OnePull(v, 30.0 * (1 - 0.1 * np.log10(v) + e)) for v, e in zip(speeds, NOISE, strict=True)]
     pull = np.array([p.running for p in taken])
@@ -86,7 +86,7 @@ def test_pull_against_the_logarithm_of_speed() -> None:
 
 
 def test_a_series_is_the_weighted_fit_of_a_line_with_a_foot() -> None:
-    # scipy.optimize.curve_fit of the same broken line with the same weights.
+    # Source: scipy.optimize.curve_fit of the same broken line with the same weights.
     turns = np.repeat([0.5, 1.0, 1.5, 2.0, 2.5, 3.0], 2)
     true = 12.0 * np.clip(turns - 0.8, 0, None)
     found = pull_series.fit([OnePull(t, f * (1 + e)) for t, f, e in zip(turns, true, NOISE, strict=True)])
