@@ -12,8 +12,8 @@ from spoolwright.sheets import inertia_methods
 from tests.pages.diary.at_the_desk import arrived, count, file, form, last, send, text, way
 
 pytestmark = pytest.mark.django_db
-METHODS = ("fall", "ring-coast", "threads")
-"""One of each family; every method's own arithmetic is tried in tests/unit/bench/test_inertia.py."""
+METHODS = ("fall", "threads")
+"""One that falls, one that swings; every method's own arithmetic is tried in tests/unit/bench/test_inertia.py."""
 
 
 def asked(method: str, **more: Any) -> dict[str, Any]:

@@ -33,7 +33,7 @@ def test_what_went_in_and_where_most_comes_from() -> None:
     assert inertia.inputs(KEPT, "metric") == (
         ("Stiffness of the spring in twist", "2.400\u00a0mN\u00a0m/rad ±\u00a00.020\u00a0mN\u00a0m/rad"),
     )
-    assert inertia.mostly(KEPT).endswith("Stiffness: last digit, 100 %.")
+    assert inertia.mostly(KEPT).endswith("stiffness: last digit, 100 %.")
     assert inertia.mostly(FELL) == ""
 
 

@@ -40,7 +40,10 @@ def mostly(kept: KeptInertia) -> str:
     if not whole:
         return ""
     largest = sorted(rows, key=lambda row: -row.uncertainty)[:3]
-    said = "; ".join(f"{row.source}, {100 * row.uncertainty**2 / whole:.0f} %" for row in largest)
+    said = "; ".join(
+        f"{row.source[:1].lower()}{row.source[1:]}, {100 * row.uncertainty**2 / whole:.0f} %"
+        for row in largest
+    )
     return f"Of the square of its uncertainty most comes from: {said}."
 
 
