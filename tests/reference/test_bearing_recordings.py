@@ -54,8 +54,8 @@ def test_each_is_known(kind: str) -> None:
     ("kind", "multiple", "tolerance"),
     [
         ("outer", 3.5848, 0.02),
-        # Source: the university's table of its drive-end bearing (opened); tolerance as the collected references
-        # have it for this recording.
+        # Source: the university's table of its drive-end bearing (opened); tolerance as the collected
+        # references have it for this recording.
         ("inner", 5.4152, 0.03),
         # Source: the same table (from memory); a share of 0.6 %, for balls slip.
     ],

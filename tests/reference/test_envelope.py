@@ -29,6 +29,7 @@ def knocking() -> np.ndarray:
 
 
 def test_the_lines_are_those_of_the_analytic_signal() -> None:
+    # Source: scipy.signal.hilbert and periodogram (opened), on the same sound.
     sound = knocking()
     sos = signal.butter(8, BAND, btype="band", fs=RATE, output="sos")
     loud = np.abs(signal.hilbert(signal.sosfiltfilt(sos, sound))) ** 2
@@ -41,7 +42,8 @@ def test_the_lines_are_those_of_the_analytic_signal() -> None:
 
 
 def test_loudness_by_the_turn_is_what_interpolation_and_a_steep_filter_give() -> None:
-    """Angle sampling done the long way: every sample's angle, splines, a filter, then thinning."""
+    """Angle sampling done the long way: every sample's angle, straight lines, a filter, then thinning."""
+    # Source: scipy.signal.decimate (opened), on the same loudness.
     time = np.arange(60000) / RATE
     turns = 20.0 * time - 0.9 * time**2
     loud = 1 + 0.6 * np.cos(2 * pi * 3.585 * turns) + 0.3 * np.cos(2 * pi * 7.17 * turns + 1)

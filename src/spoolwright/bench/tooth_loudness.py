@@ -174,7 +174,7 @@ def explained(found: LoudTooth, count: int) -> NDArray[np.bool_]:
     Parameters
     ----------
     found : LoudTooth
-        The wheel's loud tooth.
+        The wheel's loud tooth, its place in half teeth [-].
     count : int
         Places of the series [-].
 
