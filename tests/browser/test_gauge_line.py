@@ -32,7 +32,7 @@ def gauge(monkeypatch: pytest.MonkeyPatch) -> Iterator[FakeGauge]:
 
 def pulls(gauge: FakeGauge) -> None:
     """The demo's drag, forty numbers a second, as a gauge sends them."""
-    pull = signals.pull_trace(signals.PullShape(rate=40.0, slip=1.5, start_up_ratio=1.4), seed=2)
+    pull = signals.pull_trace(signals.PullShape(rate=40.0, slip=1.2, start_up_ratio=1.4), seed=2)
     began = time.monotonic()
     for at, force in zip(pull.time, pull.force, strict=True):
         time.sleep(max(0.0, began + at - time.monotonic()))
