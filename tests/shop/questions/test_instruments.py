@@ -44,8 +44,8 @@ def test_the_latest_study_is_in_force(hand: Any) -> None:
     assert found.now.study.repeatability == pytest.approx(found.studies[0].read.repeatability)
     assert found.now.study.repeatability < 2e-5
     assert found.studies[1].row.day == date(2020, 1, 1)
-    assert found.studies[0].parts == ("1", "2")
-    assert found.studies[0].persons == ("Ada", "Ole")
+    assert found.studies[0].tries.parts == ("1", "2")
+    assert found.studies[0].tries.persons == ("Ada", "Ole")
 
 
 def test_without_a_study_what_is_stated_counts(hand: Any) -> None:

@@ -46,7 +46,7 @@ class StudyTold:
 
 def told(study: Study, system: str) -> StudyTold:
     read, dimension = study.read, study.row.dimension
-    drawn = charts.Studied(study.parts, study.persons, study.values, read.gauge, dimension)
+    drawn = charts.Studied(study.tries.parts, study.tries.persons, study.tries.values, read.gauge, dimension)
     sentences = tuple(_sentences(read, dimension, system))
     return StudyTold(
         chart=charts.study(drawn, sentences[0], system=system),

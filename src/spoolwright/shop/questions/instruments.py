@@ -11,7 +11,7 @@ from django.db.models import Prefetch
 
 from spoolwright.bench import gauge_study
 from spoolwright.bench.gauge_study import StudyRead
-from spoolwright.bench.gauge_study_file import block
+from spoolwright.bench.gauge_study_file import Tries
 from spoolwright.bench.instrument import ByCheck, ByStudy
 from spoolwright.bench.instrument import Instrument as OnTheShelf
 from spoolwright.sheets import instrument_kinds
@@ -30,24 +30,11 @@ class Study:
     """A study in ink with what it says."""
 
     row: Any
-    tries: tuple[tuple[str, str, int, float], ...]
+    tries: Tries
 
     @cached_property
     def read(self) -> StudyRead:
-        return gauge_study.read(self.values, self.row.tolerance_si)
-
-    @property
-    def parts(self) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(row[0] for row in self.tries))
-
-    @property
-    def persons(self) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(row[1] for row in self.tries))
-
-    @property
-    def values(self) -> Any:
-        """Its tries as parts by persons by tries [SI]."""
-        return block(self.tries)
+        return gauge_study.read(self.tries.values, self.row.tolerance_si)
 
     @property
     def words(self) -> str:
@@ -148,7 +135,7 @@ def _shelved(rows: Any) -> Sequence[Shelved]:
             row,
             tuple(row.versions.all()),
             tuple(row.checks.all()),
-            tuple(Study(s, tuple(_tries(s.trials.all()))) for s in row.studies.all()),
+            tuple(Study(s, Tries(tuple(_tries(s.trials.all())))) for s in row.studies.all()),
         )
         for row in with_all
     ]
