@@ -1,8 +1,7 @@
 """Real hand-spun times over seven kinds of bearing, and a textbook's nested analysis of variance.
 
 Source of the times: ali-raheem/fidgetspinner-dataset (MIT): two spinners, seven kinds of 8 x 22 x 7 bearing,
-six spins each, turned over after three; m open steel, m2 sealed or a second steel, c full ceramic, h hybrid, g
-full of grease.
+six spins each, turned over after three; m open steel, c full ceramic, h hybrid, g full of grease.
 """
 
 from __future__ import annotations
@@ -43,8 +42,8 @@ def test_open_steel_spins_longest_and_ceramic_does_not(log: SpinLog) -> None:
 
 
 def test_means_are_those_of_the_published_summary(log: SpinLog) -> None:
-    # Summary beside the data (tribology.md): arithmetic means 147.6 s open steel, 86.6 s hybrid, 65.8 s ceramic,
-    # 16.5 s greased; a geometric mean lies below its arithmetic one, never above.
+    # Summary beside the data (tribology.md): arithmetic means 147.6 s open steel, 86.6 s hybrid, 65.8 s
+    # ceramic, 16.5 s greased; a geometric mean lies below its arithmetic one, never above.
     arithmetic = {"m": 147.6, "h": 86.6, "c": 65.8, "g": 16.5}
     for kind in log.kinds:
         if kind.kind in arithmetic:
@@ -62,7 +61,8 @@ def test_with_two_spinners_steel_against_ceramic_is_not_shown_and_grease_is(log:
 
 def test_a_textbooks_nested_analysis() -> None:
     # Montgomery, Design and Analysis of Experiments, the purity example of its chapter on nested designs
-    # (from memory): sums of squares 15.06 between suppliers, 69.92 between batches; F = 0.97 on 2 and 9, p = 0.42.
+    # (from memory): sums of squares 15.06 between suppliers, 69.92 between batches; F = 0.97 on 2 and 9,
+    # p = 0.42.
     rows = [
         Spin(str(supplier), f"{supplier}.{batch}", "", float(np.exp(value)))
         for supplier, batches in MONTGOMERY.items()

@@ -16,6 +16,7 @@ urlpatterns = [
     path("", include("spoolwright.pages.carries.urls")),
     path("", include("spoolwright.pages.casts.urls")),
     path("", include("spoolwright.pages.long_run.urls")),
+    path("", include("spoolwright.pages.spin_log.urls")),
     path("", include("spoolwright.pages.wears.urls")),
     path("instruments/", include("spoolwright.pages.instruments.urls")),
     path("sheets/", include("spoolwright.pages.reel_sheet.urls")),
