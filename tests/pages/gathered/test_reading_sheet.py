@@ -9,6 +9,7 @@ import pytest
 
 from spoolwright.pages.gathered import reading_sheet
 from spoolwright.papers import reading_sheet as paper
+from spoolwright.sheets import hand_guides
 from spoolwright.shop.acts.check_instrument import HeldAgainst, check_instrument
 from spoolwright.shop.acts.take_by_hand import take_by_hand
 from spoolwright.shop.acts.take_inertia import take_inertia
@@ -93,6 +94,7 @@ def test_a_size_by_hand_names_its_instrument_and_its_last_check(hand: Any, shop:
     assert "against gauge block: 10.0 mm for 10.0 mm" in instrument.checked
     assert "stated to ± 0.03" in instrument.accuracy.replace("\u00a0", " ")
     assert told.results[0].call == "inside"
+    assert told.method == (hand_guides.guide(taken.kept.guide).how,)
 
 
 def test_after_work_the_state_says_so(hand: Any, shop: Any) -> None:

@@ -15,7 +15,7 @@ from spoolwright.pages.words import conditions, shown, when
 from spoolwright.pages.words.budget import budget_rows
 from spoolwright.papers.proof_sheet import Instrument, Signature
 from spoolwright.papers.reading_sheet import BudgetLine, ReadingSheet
-from spoolwright.sheets import inertia_methods, reading_kinds
+from spoolwright.sheets import hand_guides, inertia_methods, reading_kinds
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions import instruments
 from spoolwright.shop.questions.blocks import Block
@@ -91,6 +91,11 @@ def _method(reading: Any, values: list[Any]) -> Iterable[str]:
     if kept is not None:
         method = inertia_methods.methods().get(kept.method)
         yield method.says if method else f"By {kept.method}."
+        return
+    by_hand = by_hand_of(reading)
+    guide = hand_guides.guides().get(by_hand.guide) if by_hand else None
+    if guide is not None:
+        yield guide.how
         return
     said: dict[str, list[str]] = {}
     for value in values:
