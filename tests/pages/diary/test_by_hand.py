@@ -9,7 +9,7 @@ from django.test import Client
 
 from spoolwright.sheets import hand_guides
 from spoolwright.shop.questions.by_hand import by_hand_of
-from tests.pages.diary.at_the_desk import arrived, count, faults, form, last, send, text, way
+from tests.pages.diary.at_the_desk import HTMX, arrived, count, faults, form, last, send, text, way
 from tests.shop import walk
 
 pytestmark = pytest.mark.django_db
@@ -17,11 +17,11 @@ DISC = "?guide=disc-thickness"
 
 
 def test_every_guide_is_offered_and_opens(bench: Client, torbal: Any) -> None:
-    visit = arrived(torbal)
+    visit = arrived(torbal, sheet="")
     page = text(bench.get(way(visit, "hand")))
     for guide in hand_guides.guides().values():
         assert guide.title in page
-        assert guide.how in text(bench.get(f"{way(visit, 'hand')}?guide={guide.id}"))
+        assert guide.how in text(bench.get(f"{way(visit, 'hand')}?guide={guide.id}", headers=HTMX))
     assert bench.get(f"{way(visit, 'hand')}?guide=luck").status_code == 404
 
 
