@@ -36,7 +36,7 @@ def test_truth_in_truth_out_of_a_miniature_bearing_with_a_speed_typed_a_little_o
     assert found.turns * 60 == pytest.approx(2234.0, rel=0.002)
 
 
-@pytest.mark.parametrize("clear", [1.0, 0.03, 0.001])
+@pytest.mark.parametrize("clear", [0.3, 0.001])
 @pytest.mark.parametrize("kind", ["outer", "inner", "ball", "cage"])
 def test_damage_is_never_another_part_and_sound_only_where_it_is_far_below_the_noise(
     kind: str, clear: float

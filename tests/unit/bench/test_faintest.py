@@ -39,7 +39,7 @@ def heard(sound: np.ndarray) -> bool:
     return any("outer ring" in sentence for sentence in found.evidence)
 
 
-@pytest.mark.parametrize("seed", [1, 2, 3])
+@pytest.mark.parametrize("seed", [1, 2])
 def test_knocks_of_twice_that_power_are_noticed_and_of_a_fiftieth_are_not(seed: int) -> None:
     limit = 10 ** (level(hiss(seed)).level / 10)
     assert heard(hiss(seed, 2 * limit))
@@ -47,7 +47,7 @@ def test_knocks_of_twice_that_power_are_noticed_and_of_a_fiftieth_are_not(seed: 
 
 
 def test_a_longer_recording_would_show_fainter_knocks() -> None:
-    short, long = (np.random.default_rng(4).normal(size=int(RATE * seconds)) for seconds in (2.0, 12.0))
+    short, long = (np.random.default_rng(4).normal(size=int(RATE * seconds)) for seconds in (2.0, 8.0))
     assert level(long).level < level(short).level - 1
 
 
