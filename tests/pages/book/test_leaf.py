@@ -35,6 +35,15 @@ def test_minutes_are_read_from_the_work(proof: Any) -> None:
     assert told.now_middle.endswith("min")
 
 
+def test_the_next_proof_scatters_more_than_what_is_believed(proof: Any) -> None:
+    told = leaf()
+    believed, coming = (
+        [float(end) for end in span.split(" to ")] for span in (told.now_span, told.next_span)
+    )
+    assert coming[0] < believed[0] < believed[1] < coming[1]
+    assert leaf("minutes-carbon-drag-set-round-multiplier").next_span == ""
+
+
 def test_the_picture_has_a_step_for_each_proof(proof: Any) -> None:
     assert [row[0] for row in leaf().chart.rows][0] == "the sheet"
     assert len(leaf().chart.rows) == 2

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 from spoolwright.judgement.book_chapter import before, now
 from spoolwright.judgement.book_kinds import FAMILIES
@@ -10,6 +11,7 @@ from spoolwright.judgement.book_rates import Rate, beta_interval
 from spoolwright.judgement.book_words import ABOUT, proofs_said, span_said, value_said
 from spoolwright.judgement.shop_book import CHAPTERS, ShopBook
 from spoolwright.pages import doors
+from spoolwright.shop.questions import book as questions
 
 FAULTS_ABOUT = (
     "Reels on which a fault was found, of all that were looked into. The prior is worth ten reels; another "
@@ -67,6 +69,25 @@ def _faults(book: ShopBook) -> Part:
     told = sorted((rate for rate in book.rates if rate.found), key=lambda rate: (-rate.mean, rate.key))
     lines = tuple(rate_line(rate) for rate in told)
     return Part(FAMILIES["faults"], FAULTS_ABOUT, lines, sum(rate.found for rate in told))
+
+
+@dataclass(frozen=True)
+class Silent:
+    """An entry that taught nothing, and why."""
+
+    entry: Any
+    diary: str
+    why: str
+
+
+def silent(book: ShopBook) -> tuple[Silent, ...]:
+    """What the book has read and learned nothing from, latest first."""
+    found = questions.entries(number for number, _ in book.silent)
+    rows = [(found[number], why) for number, why in book.silent if number in found]
+    return tuple(
+        Silent(entry, f"{doors.way_to('diary:diary', entry.visit.tag)}#entry-{entry.pk}", why)
+        for entry, why in sorted(rows, key=lambda row: -row[0].pk)
+    )
 
 
 def rate_line(rate: Rate) -> Line:

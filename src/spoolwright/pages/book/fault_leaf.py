@@ -26,6 +26,7 @@ class FaultLeaf:
     about = FAULTS_ABOUT
     leans = ""
     doubt = ""
+    next_span = ""
     what = "reels on which it is found"
     sheet_middle = ""
 

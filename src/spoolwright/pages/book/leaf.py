@@ -11,7 +11,15 @@ from typing import Any
 from django.http import HttpRequest
 
 from spoolwright.bench.uncertainty import Measured
-from spoolwright.judgement.book_chapter import Weighed, before, how_it_moved, now
+from spoolwright.judgement.book_chapter import (
+    Interval,
+    Weighed,
+    before,
+    how_it_moved,
+    next_proof,
+    now,
+    usual_scatter,
+)
 from spoolwright.judgement.book_fit import Seen
 from spoolwright.judgement.book_kinds import FAMILIES, Kind
 from spoolwright.judgement.book_words import (
@@ -97,6 +105,17 @@ class Leaf:
     @property
     def now_span(self) -> str:
         return span_said(self.kind, now(self.chapter, self.kind))
+
+    @property
+    def next_span(self) -> str:
+        """Where the next proof alone should say it is; a single work is never timed alone."""
+        scatter = usual_scatter(self.chapter, self.key)
+        if not scatter or self.kind.family == "minutes":
+            return ""
+        low, high = (
+            self.kind.middle * exp(end) for end in next_proof(self.chapter, {self.key: 1.0}, scatter**2)
+        )
+        return span_said(self.kind, Interval(self.kind.middle, low, high, scatter))
 
     @property
     def sheet_middle(self) -> str:

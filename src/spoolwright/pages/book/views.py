@@ -4,7 +4,7 @@ from django.http import HttpRequest, HttpResponse
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from spoolwright.pages import doors
-from spoolwright.pages.book.chapters import parts
+from spoolwright.pages.book.chapters import parts, silent
 from spoolwright.pages.book.fault_leaf import FaultLeaf
 from spoolwright.pages.book.forms import AsideForm
 from spoolwright.pages.book.leaf import Leaf
@@ -19,7 +19,13 @@ from spoolwright.shop.questions import by_number
 def book(request: HttpRequest) -> HttpResponse:
     held = questions.shop_book()
     aside = [(row, doors.way_to("diary:diary", row.entry.visit.tag)) for row in questions.standing_aside()]
-    facts = {"parts": parts(held), "proofs": held.proofs, "leanings": held.leanings, "aside": aside}
+    facts = {
+        "parts": parts(held),
+        "proofs": held.proofs,
+        "leanings": held.leanings,
+        "aside": aside,
+        "silent": silent(held),
+    }
     return doors.page(request, "book/book.html", facts)
 
 
