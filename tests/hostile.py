@@ -15,7 +15,7 @@ from spoolwright.demo import signals
 from tests.encoded import clicks, encode
 
 COUNT = 500
-_SECONDS = 1.5
+_SECONDS = 0.8
 _RATE = 16_000
 
 
@@ -85,9 +85,9 @@ def _thought_of_sound() -> Iterator[Hostile]:
     yield Hostile("zip of zeros", _zipped("spin.wav", bytes(10_000_000)))
     yield Hostile("compressed bomb", zlib.compress(bytes(10_000_000)))
     yield Hostile("hours of FLAC", encode("flac", np.zeros(700 * 8_000), 8_000))
-    yield Hostile("eight channels", _sound("flac", 8, seconds=0.6))
-    yield Hostile("192 kHz", _sound("flac", 1, 192_000, 0.6))
-    yield Hostile("eight channels of 192 kHz", _sound("flac", 8, 192_000, 0.5))
+    yield Hostile("eight channels", _sound("flac", 8, seconds=0.4))
+    yield Hostile("192 kHz", _sound("flac", 1, 192_000, 0.4))
+    yield Hostile("eight channels of 192 kHz", _sound("flac", 8, 192_000, 0.4))
     for what, values in {
         "NaN": (np.nan,),
         "half NaN": (0.1, np.nan),
@@ -139,8 +139,8 @@ def _thought_of_text() -> Iterator[Hostile]:
     yield Hostile("UTF-32", rows.decode().encode("utf-32"))
     yield Hostile("a line without end", b"1," * 200_000)
     yield Hostile("digits without end", b"9" * 300_000)
-    yield Hostile("lines without end", b"1\n" * 2_500_000)
-    yield Hostile("blank lines without end", b"\r" * 2_500_000)
+    yield Hostile("lines without end", b"1\n" * 2_401_000)
+    yield Hostile("blank lines without end", b"\r" * 2_401_000)
     yield Hostile("columns without end", (b"1;" * 1_500 + b"1\n") * 20)
     yield Hostile("ragged", b"".join(b"1," * (k % 90) + b"1\n" for k in range(900)))
     yield Hostile("quotes", b'"' * 3_000 + b"\n" + rows)

@@ -20,7 +20,6 @@ from spoolwright.bench import (
     pull_trace,
     run_record,
     sound_kinds,
-    spin_down,
     swing_file,
     ticks,
 )
@@ -34,9 +33,6 @@ MEMORY = 3 * 2**30
 
 SECONDS = 120
 """Of processor time for all files together."""
-
-LISTENED = 50
-"""Every so many files are also listened to, which takes longer than all the reading."""
 
 
 def _sound(data: bytes) -> Recording:
@@ -62,8 +58,7 @@ def _decoded(data: bytes, container: str) -> BytesIO:
 
 READERS: dict[str, Callable[[bytes], Any]] = {
     "sound": _sound,
-    "spin": lambda data: spin_down.fit(ticks.mend(ticks.find(_sound(data)))),
-    "ticks": lambda data: spin_down.fit(ticks.mend(ticks.read_csv(data, name="spin"))),
+    "ticks": lambda data: ticks.mend(ticks.read_csv(data, name="spin")),
     "pull": lambda data: pull_trace.analyse(pull_trace.read(data, name="pull"), Gauge()),
     "run": lambda data: run_record.read(data, name="run", speed=2.0),
     "swing": lambda data: swing_file.read(data, name="swing"),
@@ -89,8 +84,6 @@ def main() -> None:
         _tell({"begins": number, "name": name})
         is_sound(data)
         for reader, read in READERS.items():
-            if reader == "spin" and number % LISTENED:
-                continue
             began = time.process_time()
             told = outcome(read, data)
             _tell({"number": number, "reader": reader, "told": told, "took": time.process_time() - began})

@@ -18,27 +18,23 @@ pytestmark = pytest.mark.django_db
 SHAPE = signals.SpinShape(initial_speed=60.0, constant=12.0, viscous=0.05, quadratic=1e-4, rate=48_000)
 WORST = (
     "hours of FLAC",
-    "zip of zeros",
     "MOV of NaN",
     "stsz of 4294967295",
-    "WAV that says 4294967252 bytes",
     "eight channels of 192 kHz",
-    "a list of addresses",
     "lines without end",
 )
 
 
-@pytest.mark.parametrize("kind", ["webm", "mov"])
 def test_what_a_phone_records_is_drawn_and_read_once(
-    bench: Client, torbal: Any, monkeypatch: pytest.MonkeyPatch, kind: str
+    bench: Client, torbal: Any, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     decoded = []
     real = decoding.decode
     monkeypatch.setattr(decoding, "decode", lambda *a, **k: decoded.append(a[0]) or real(*a, **k))
     signal = signals.spin_recording(SHAPE, seed=3)
-    sound = encode(kind, np.stack([signal.samples()] * 2))
+    sound = encode("webm", np.stack([signal.samples()] * 2))
     answer = send(
-        bench, way(arrived(torbal), "spin"), "look", signal=file(sound, f"spin.{kind}", "video/any"), **SPIN
+        bench, way(arrived(torbal), "spin"), "look", signal=file(sound, "spin.webm", "video/any"), **SPIN
     )
     assert answer.status_code == 200
     found = form(answer).spun

@@ -142,28 +142,28 @@ def test_what_cannot_be_heard_is_refused_in_words(data: bytes, words: str) -> No
     assert refused.value.accepted
 
 
-AT = (0.3, 0.9, 1.7)
-TONE_AND_CLICKS = clicks(2.0, AT) + 0.2 * np.sin(2 * np.pi * 1_000 * np.arange(2 * RATE) / RATE)
+AT = (0.1, 0.3, 0.7)
+TONE_AND_CLICKS = clicks(0.8, AT) + 0.2 * np.sin(2 * np.pi * 1_000 * np.arange(int(0.8 * RATE)) / RATE)
 
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_every_kind_gives_its_clicks_back_in_time_and_as_loud_as_they_were(kind: str) -> None:
     recording = read(encode(kind, np.stack([TONE_AND_CLICKS, TONE_AND_CLICKS])), name=f"spin.{kind}")
     assert recording.rate == RATE
-    assert recording.seconds == pytest.approx(2.0, abs=0.03)
+    assert recording.seconds == pytest.approx(0.8, abs=0.03)
     assert recording.notes == ()
     for moment in AT:
         first = round(moment * RATE)
         near = np.abs(recording.samples[first - 200 : first + 200])
         assert abs(int(np.argmax(near)) - 200 - int(np.argmax(np.abs(CLICK)))) < len(CLICK)
-    loud = np.sqrt(np.mean(recording.samples[RATE // 2 : RATE] ** 2))
-    assert loud == pytest.approx(np.sqrt(np.mean(TONE_AND_CLICKS[RATE // 2 : RATE] ** 2)), rel=0.06)
+    loud = np.sqrt(np.mean(recording.samples[RATE // 3 : RATE // 2] ** 2))
+    assert loud == pytest.approx(np.sqrt(np.mean(TONE_AND_CLICKS[RATE // 3 : RATE // 2] ** 2)), rel=0.06)
 
 
 def test_what_only_one_channel_heard_counts_half() -> None:
     both = np.stack([TONE_AND_CLICKS, np.zeros_like(TONE_AND_CLICKS)])
     recording = read(encode("flac", both), name="spin.flac")
-    np.testing.assert_allclose(recording.samples[:RATE], TONE_AND_CLICKS[:RATE] / 2, atol=1e-3)
+    np.testing.assert_allclose(recording.samples, TONE_AND_CLICKS / 2, atol=1e-3)
 
 
 def test_eight_channels_at_192_khz_are_one_at_48() -> None:
@@ -202,19 +202,19 @@ def test_what_was_coded_and_cannot_be_heard_is_refused_in_words(data: bytes, wor
 
 def test_a_packed_wav_goes_to_the_decoder_and_is_refused_without_it() -> None:
     data = encode("packed wav", TONE_AND_CLICKS)
-    assert read(data).seconds == pytest.approx(2.0, abs=0.05)
+    assert read(data).seconds == pytest.approx(0.8, abs=0.05)
     with pytest.raises(Unreadable, match="coded as ADPCM"):
         read_wav(data)
 
 
 def test_a_wav_on_the_disk_is_read_where_it_lies(tmp_path: Path) -> None:
     path = tmp_path / "long.wav"
-    path.write_bytes(by_wave(np.tile(TONE, 60), width=2))
+    path.write_bytes(by_wave(np.tile(TONE, 30), width=2))
     tracemalloc.start()
     recording = read(path)
     _, most = tracemalloc.get_traced_memory()
     tracemalloc.stop()
-    assert recording.seconds == pytest.approx(60.0)
+    assert recording.seconds == pytest.approx(30.0)
     assert most < recording.samples.nbytes + 40e6
 
 
