@@ -1,4 +1,4 @@
-"""Set a proof aside: the shop book leaves it out, for a reason that stays beside it. The diary stays as it is."""
+"""Set a proof aside: the shop book leaves it out, for a reason that stays beside it."""
 
 from __future__ import annotations
 
