@@ -12,6 +12,7 @@ from django.test import Client
 
 from spoolwright.bench import bearing_on_sheet
 from spoolwright.bench.recording import Recording
+from spoolwright.pages.diary import ways
 from spoolwright.sheets import reel_sheet
 from tests import coasting, knocking
 from tests.pages.diary.at_the_desk import arrived, count, file, form, last, send, text, way
@@ -62,9 +63,12 @@ def test_it_is_drawn_with_its_verdict_then_written_and_read(bench: Client, torba
     told = text(bench.get(f"/diary/{visit.tag}/"))
     assert "Inner ring damaged" in told
     assert "no measured chance" in told
+    assert " %" in told.replace("\u00a0", " ")
     chart = bench.get(f"/diary/{visit.tag}/trace/{last(visit).entry.pk}/")
     assert chart.status_code == 200
     assert "the noise of a bearing" in text(chart)
+    paper = bench.get(ways.to_paper("reading", last(visit).entry.pk))
+    assert (paper.status_code, paper["Content-Type"]) == (200, "application/pdf")
     again = bench.get(f"{way(visit, 'bearing')}?again={last(visit).entry.pk}")
     assert again.context["open"].form.initial["place"] == PLACE
 

@@ -10,7 +10,7 @@ from spoolwright.pages.words import shown
 from spoolwright.sheets import reading_kinds
 
 IDLE_NOUGHTS = re.compile(r"(?:(\.[0-9]*?[1-9])0+|\.0+)(?![0-9])")
-IN_PERCENT = ("judder", "drift", "pull_fade", "pull_by_speed")
+IN_PERCENT = ("judder", "drift", "pull_fade", "pull_by_speed", "bearing_swelling", "gear_swelling")
 """Shares that the bench says as percentages."""
 
 
