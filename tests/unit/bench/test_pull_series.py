@@ -25,7 +25,7 @@ def pulled(
 
 def test_slope_and_onset_are_held_as_often_as_is_said() -> None:
     rng = np.random.default_rng(11)
-    found = [pull_series.fit(pulled(rng)) for _ in range(80)]
+    found = [pull_series.fit(pulled(rng)) for _ in range(60)]
     slope = np.mean([abs(f.per_turn.value - 12.0) <= f.per_turn.expanded for f in found])
     onset = np.mean([abs(f.onset.value - 0.8) <= f.onset.expanded for f in found])
     assert slope >= 0.93
@@ -36,11 +36,11 @@ def test_slope_and_onset_are_held_as_often_as_is_said() -> None:
 def test_it_levels_off_only_where_it_does() -> None:
     rng = np.random.default_rng(5)
     flat = [pull_series.fit(pulled(rng, end=2.4)) for _ in range(20)]
-    rising = [pull_series.fit(pulled(rng)) for _ in range(40)]
+    rising = [pull_series.fit(pulled(rng)) for _ in range(20)]
     said = [f.levels_off for f in flat if f.levels_off is not None]
     assert len(said) >= 18
     assert np.mean([abs(one.value - 2.4) <= one.expanded + 0.1 for one in said]) > 0.9
-    assert sum(f.levels_off is not None for f in rising) <= 2
+    assert sum(f.levels_off is not None for f in rising) <= 1
 
 
 def test_the_scale_of_the_gauge_makes_the_slope_unsure_and_its_zero_the_onset() -> None:
