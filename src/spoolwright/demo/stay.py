@@ -30,7 +30,7 @@ from spoolwright.shop.acts.sign_proof import sign_proof
 from spoolwright.shop.acts.strike_entry import strike_entry
 from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.acts.take_pull import Pulled, take_pull
-from spoolwright.shop.acts.take_reading import take_reading
+from spoolwright.shop.acts.take_reading import Signal, take_reading
 from spoolwright.shop.acts.take_spin import take_spin
 from spoolwright.shop.acts.write_finding import write_finding
 from spoolwright.shop.acts.write_word import write_word
@@ -72,13 +72,22 @@ class Stay:
 
     @_minutes_on(1)
     def typed(
-        self, readings: Mapping[str, str], conditions: Mapping[str, Any] | None = None, words: str = ""
+        self,
+        readings: Mapping[str, str],
+        conditions: Mapping[str, Any] | None = None,
+        words: str = "",
+        tool: str = "",
     ) -> Any:
-        """Readings typed as one entry: kind of reading, and what was typed for it."""
+        """Readings typed as one entry: kind of reading, what was typed for it, the mark of the instrument."""
         values = [v for kind, text in readings.items() for v in measuring.values_of_typed(kind, text)]
         given = BARE if conditions is None else conditions
         return take_reading(
-            hand=self.shop.torbal, visit=self.visit, values=values, conditions=given, beside=Beside(words)
+            hand=self.shop.torbal,
+            visit=self.visit,
+            values=values,
+            conditions=given,
+            signal=Signal(instrument=self.shop.instruments.get(tool)),
+            beside=Beside(words),
         ).entry
 
     @_minutes_on(1)
@@ -104,7 +113,8 @@ class Stay:
 
     def pulled_full(self, nature: Nature, tries: str, lubricant: str, words: str = "") -> Any:
         """The star hard on, read off a hanging scale three times."""
-        return self.typed({"pull_full": tries}, pull_conditions(nature.radius, lubricant), words)
+        conditions = pull_conditions(nature.radius, lubricant)
+        return self.typed({"pull_full": tries}, conditions, words, tool=shelf.SCALE)
 
     @_minutes_on(1)
     def spun(self, dropped: Dropped, words: str = "", conditions: Mapping[str, Any] = BARE) -> Any:
