@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date, datetime
 from typing import Any
 
-from spoolwright.demo import lots, measuring, pictures, spool_inertia
+from spoolwright.demo import by_hand, lots, measuring, pictures, spool_inertia
 from spoolwright.demo.nature import Nature, flick_speed, known
 from spoolwright.demo.offers import charges_of, offered, told_option
 from spoolwright.demo.shop_hours import at, working_days
@@ -126,6 +126,7 @@ def _work(stay: Stay, day: date, option: Option) -> Iterator[datetime]:
         "split through at the bore, drawn for the demonstration",
     )
     stay.found("idler cog", "F16", "split through at the bore, seen when it was washed", picture)
+    by_hand.measured(stay, known(SHEET), "disc-thickness", "0.66 mm; 0.65 mm; 0.65 mm")
     yield at(first, "11:12")
     works = [OfferedWork("new-idler-cog", "New level-wind cog", 3)]
     extra = told_option(stay.shop.rates, "idler cog", "New level-wind cog", [COG], works)
