@@ -43,11 +43,14 @@ def test_the_shops_own_spins_know_which_bearing_turned(bench: Client, torbal: An
     from spoolwright.sheets import reel_sheet
     from spoolwright.shop.acts.add_sheet_version import add_sheet_version
 
-    visit = walk.arrived(torbal)
+    visit = walk.agreed(torbal)
     free = {"line": "off", "brakes": "off", "temperature": 292.0}
     walk.read(torbal, visit, "spin_time", 14.0, 0.3, "time", conditions=free)
     assert own_spins() == ()
     version = add_sheet_version(hand=torbal, toml=reel_sheet.shipped()["tarvak-52"])
     type(visit.reel).objects.filter(pk=visit.reel_id).update(sheet_version=version)
+    assert own_spins() == ()  # as it came in: dirt and old oil, not bearings
+    walk.worked(torbal, visit)
+    walk.read(torbal, visit, "spin_time", 41.0, 0.3, "time", conditions=free)
     found = own_spins()
-    assert [(spin.kind, spin.time) for spin in found] == [("stainless", 14.0)]
+    assert [(spin.kind, spin.time) for spin in found] == [("stainless", 41.0)]

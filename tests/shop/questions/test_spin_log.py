@@ -22,6 +22,7 @@ def test_works_that_fit_other_bearings_are_known_to_it() -> None:
 @pytest.mark.parametrize("given", [{"line": "on", "brakes": "off"}, {"line": "off", "brakes": "on"}])
 def test_a_spin_with_line_or_brakes_on_does_not_count(given: dict[str, Any]) -> None:
     hand = bench_hand()
-    visit = walk.arrived(hand)
+    visit = walk.agreed(hand)
+    walk.worked(hand, visit)
     walk.read(hand, visit, "spin_time", 14.0, 0.3, "time", conditions={"temperature": 292.0, **given})
     assert own_spins() == ()

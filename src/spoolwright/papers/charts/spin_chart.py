@@ -111,7 +111,9 @@ def _cut_off(spin: Spin, turning: Scale, encoding: Spec, top: float) -> list[Spe
             {"data": {"values": drawn}, "mark": mark | {"opacity": 0.5, "aria": False}, "encoding": encoding}
         )
         place = house.at(drawn[0 if align == "left" else -1]["x"], drawn[-1]["y"])
-        layers.append(house.words(text, place, encoding, align=align, dy=-6, baseline="bottom"))
+        below = align == "left"  # the axis has its title above the first speeds
+        lie = {"dy": 7, "baseline": "top"} if below else {"dy": -6, "baseline": "bottom"}
+        layers.append(house.words(text, place, encoding, align=align, **lie))
     return layers
 
 

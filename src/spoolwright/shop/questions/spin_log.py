@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from django.db.models import Min
+
 from spoolwright.bench.spin_log import Spin
 from spoolwright.judgement.changed_sheet import changed
 from spoolwright.judgement.free_spin import spool_bearings
@@ -11,7 +13,7 @@ from spoolwright.judgement.works import all_works
 from spoolwright.sheets.reel_sheet import ReelSheet
 from spoolwright.shop.questions import reel_sheets
 from spoolwright.shop.records.reading import Reading
-from spoolwright.shop.records.work import WorkDone
+from spoolwright.shop.records.work import Work, WorkDone
 
 KINDS = ("spin_time", "stop_time")
 BEARINGS = "sheet.bearings.spool."
@@ -19,10 +21,10 @@ BEARINGS = "sheet.bearings.spool."
 
 
 def own_spins() -> tuple[Spin, ...]:
-    """Spins with line and brakes off, of reels whose sheet names ball bearings for the spool.
+    """Spins with line and brakes off after work was done, of reels whose sheet names the spool's bearings.
 
-    A kind is the sheet's, changed by the works that were done on the reel before the spin. Where three tries
-    were written, each is a spin.
+    As they came in, dirt and old oil would be compared and not bearings. A kind is the sheet's, changed by
+    the works that were done on the reel before the spin. Where three tries were written, each is a spin.
     """
     readings = Reading.objects.filter(
         entry__strike=None, line="off", brakes__in=("off", "none"), values__kind__in=KINDS
@@ -30,8 +32,17 @@ def own_spins() -> tuple[Spin, ...]:
     readings = readings.exclude(entry__visit__reel__sheet_version=None).distinct()
     rows = readings.select_related("entry__visit__reel__sheet_version").prefetch_related("values")
     sheets: dict[int, ReelSheet] = {}
-    works = _works()
-    return tuple(spin for row in rows.order_by("pk") for spin in _spins(row, sheets, works))
+    works, worked = _works(), _worked()
+    after = (
+        row for row in rows.order_by("pk") if row.entry_id > worked.get(row.entry.visit_id, row.entry_id)
+    )
+    return tuple(spin for row in after for spin in _spins(row, sheets, works))
+
+
+def _worked() -> dict[int, int]:
+    """The first entry of work that stands, by visit."""
+    rows = Work.objects.filter(entry__strike=None).values_list("entry__visit_id")
+    return dict(rows.annotate(first=Min("entry_id")))
 
 
 def _works() -> dict[int, list[tuple[int, str]]]:

@@ -47,3 +47,18 @@ def test_a_spin_time_is_not_sold_as_quality() -> None:
 
 def test_the_table_says_which_ticks_were_heard() -> None:
     assert {row[3] for row in charts.spin_down(samples.spin()).rows} <= {"heard", "mended"}
+
+
+def test_what_was_cut_off_is_drawn_and_named() -> None:
+    from dataclasses import replace
+
+    from spoolwright.bench.uncertainty import Measured
+    from spoolwright.papers.charts.spin_chart import Spin, spin_down
+
+    plain = Spin((0.0, 1.0), (90.0, 80.0), (90.0, 80.0), (False, False), Measured(9.0, 0.1, "time"))
+    cut = replace(plain, before=((-0.5, 60.0),), after=((1.5, 30.0),))
+    said = str(spin_down(cut).spec)
+    assert "'text': 'hand'" in said
+    assert "'text': 'left out'" in said
+    assert cut.ends[0] == -0.5
+    assert "left out'" not in str(spin_down(plain).spec)
