@@ -13,7 +13,7 @@ from tests.pages.diary.at_the_desk import arrived, count, file, form, last, send
 
 pytestmark = pytest.mark.django_db
 METHODS = ("fall", "threads")
-"""One that falls, one that swings; every method's own arithmetic is tried in tests/unit/bench/test_inertia.py."""
+"""One that falls, one that swings; each method's own arithmetic is tried in tests/unit/bench."""
 
 
 def asked(method: str, **more: Any) -> dict[str, Any]:

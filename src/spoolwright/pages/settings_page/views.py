@@ -12,7 +12,11 @@ from spoolwright.shop.acts.refused import Refused
 @require_safe
 def shop(request: HttpRequest) -> HttpResponse:
     here = doors.shop(request)
-    return doors.page(request, "settings_page/shop.html", {"shop": here, "rates": here.rates(), "book": doors.way_to("book:book")})
+    return doors.page(
+        request,
+        "settings_page/shop.html",
+        {"shop": here, "rates": here.rates(), "book": doors.way_to("book:book")},
+    )
 
 
 @doors.owner_only

@@ -26,9 +26,7 @@ def chosen(desk: Desk, *, line_on: bool) -> MeasuredInertia | None:
 def not_measured(*, line_on: bool) -> str:
     """What stands beside the choice where that very spool was not measured."""
     if line_on:
-        return (
-            "With the line on it was not measured in this visit. Measure it so, or type it."
-        )
+        return "With the line on it was not measured in this visit. Measure it so, or type it."
     return "With the line off it was not measured. Measure the bare spool, or choose another way."
 
 
