@@ -119,7 +119,7 @@ def cut_off(mended: Mended, part: FreePart, end: float, marks: int) -> CutOff:
     mended : Mended
         Counted ticks [s] of the whole recording.
     part : FreePart
-        As `find` found it.
+        As `find` found it [s, -].
     end : float
         The last tick that was used [s], on the recording's clock.
     marks : int
