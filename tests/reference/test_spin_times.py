@@ -51,6 +51,7 @@ def test_means_are_those_of_the_published_summary(log: SpinLog) -> None:
 
 
 def test_with_two_spinners_steel_against_ceramic_is_not_shown_and_grease_is(log: SpinLog) -> None:
+    # Source of the times: as above; what is shown follows from Tukey's test on six degrees of freedom.
     shown = {(pair.longer, pair.shorter) for pair in log.pairs if pair.shown}
     assert ("m", "g") in shown
     assert ("m", "c") not in shown
