@@ -24,12 +24,12 @@ def tone(seed: int, seconds: float = 10.0, orders: float = 2.0) -> Hum:
 
 def test_truth_lies_within_what_is_stated_as_often_as_is_stated() -> None:
     inside = 0
-    for seed in range(40):
+    for seed in range(20):
         found = hum_spin.fit(tone(seed), orders=2.0)
         true = float(coastdown.speed(found.start - 1.0, 200.0, 1.0, *DRAGS))
         stop = float(coastdown.stop_time(true, 1.0, *DRAGS))
         inside += abs(found.stop_time.value - stop) <= found.stop_time.expanded
-    assert inside >= 34  # of 40 at 95 %: 34 or fewer would be chance once in 30 (binomial)
+    assert inside >= 16  # of 20 at 95 %: fewer would be chance once in 400 (binomial)
 
 
 def test_with_an_inertia_the_drags_are_torques_and_strays_are_left_out() -> None:
@@ -55,7 +55,7 @@ def test_a_touch_after_the_coast_is_cut_off() -> None:
     ("heard", "words"),
     [
         (tone(1, seconds=0.8), "windows only"),
-        (Hum(np.arange(40) / 10, np.full(40, 50.0), 0.1), "hardly falls"),
+        (Hum(np.arange(20) / 10, np.full(40, 50.0), 0.1), "hardly falls"),
     ],
 )
 def test_what_says_nothing_is_refused(heard: Hum, words: str) -> None:

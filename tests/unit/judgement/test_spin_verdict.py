@@ -22,7 +22,7 @@ SHEET = reel_sheet.load("tarvak-54c")
 STATE = as_built(SHEET)
 INERTIA = free_spin.bare_inertia(SHEET)
 NO_STEPS = Steps((), (), 0.005, 0.5)
-SPINS = 4
+SPINS = 3
 
 
 def slowing(condition: str, seed: int):
