@@ -115,8 +115,10 @@ def _file(args: argparse.Namespace, held: ExitStack) -> tuple[Path | None, TextI
 
 def _listen(args: argparse.Namespace, port: Any, protocol: Any, out: TextIO | None) -> tuple[Any, str]:
     from spoolwright.bench.gauge_lines import GaugeLog
+    from spoolwright.sheets.cautions import LINE_UNDER_LOAD
     from spoolwright.shop.errands import gauge_port
 
+    print(LINE_UNDER_LOAD, file=_screen(args), flush=True)
     log, began = GaugeLog(protocol), time.monotonic()
     told = _teller(args, log, began, out)
     try:
@@ -127,13 +129,18 @@ def _listen(args: argparse.Namespace, port: Any, protocol: Any, out: TextIO | No
     return log, ended or gauge_port.silence(log, time.monotonic() - began) or log.complaint()
 
 
+def _screen(args: argparse.Namespace) -> TextIO:
+    """Where a person reads along: beside the one JSON object, if that was asked for."""
+    return sys.stderr if args.json else sys.stdout
+
+
 def _teller(
     args: argparse.Namespace, log: Any, began: float, out: TextIO | None
 ) -> Callable[[list[float]], None]:
     """Writes each number at once, so that none is lost with the line; shows the newest now and then."""
     from spoolwright.shop.errands import gauge_port
 
-    screen, last = sys.stderr if args.json else sys.stdout, [began, began]
+    screen, last = _screen(args), [began, began]
 
     def told(new: list[float]) -> None:
         now = time.monotonic()

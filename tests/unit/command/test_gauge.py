@@ -10,6 +10,7 @@ import pytest
 
 from spoolwright.bench import pull_trace
 from spoolwright.command.__main__ import main
+from spoolwright.sheets.cautions import LINE_UNDER_LOAD
 from tests.fake_gauge import FakeGauge, plugged_in
 
 KG = 9.80665
@@ -47,6 +48,7 @@ def test_the_pull_is_shown_and_kept_for_the_diary(
     gauge.speaks_when_opened(monkeypatch, sent())
     assert listen(gauge, "--out", "pull.csv") == 0
     said = told(capsys)
+    assert said.startswith(LINE_UNDER_LOAD)
     assert "40 numbers in" in said
     assert "the highest 2.50 kg" in said
     assert "Kept in pull.csv: spoolwright pull reads it" in said
@@ -75,7 +77,9 @@ def test_it_is_described_in_a_file_and_told_as_json(
     Path("gauge.toml").write_text('separator = "comma"\nfield = 3\nunit = "N"\n')
     gauge.speaks_when_opened(monkeypatch, b"ST,NT,+  2.350kg\nOL\nST,NT,+ 23.1\n")
     assert listen(gauge, "--like", "gauge.toml", "--out", "a.csv", "--json") == 0
-    facts = json.loads(capsys.readouterr().out)
+    out, err = capsys.readouterr()
+    facts = json.loads(out)
+    assert err.startswith(LINE_UNDER_LOAD)
     assert facts["numbers"] == 2
     assert facts["highest_n"] == pytest.approx(23.1)
     assert facts["unread_lines"] == 1

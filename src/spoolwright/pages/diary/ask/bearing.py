@@ -13,8 +13,8 @@ from spoolwright.bench.bearing_rates import Bearing
 from spoolwright.bench.recording import Recording
 from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
-from spoolwright.pages.diary.ask.typed_reading import FAST_SPOOL
 from spoolwright.pages.gathered import noise
+from spoolwright.sheets.cautions import FAST_SPOOL
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.kept_noise import KeptNoise, kept_bearing, noise_of
 

@@ -24,8 +24,8 @@ from spoolwright.pages.diary.ask.gauge import (
 )
 from spoolwright.pages.diary.ask.ink_form import InkForm
 from spoolwright.pages.diary.ask.pull import HARD_ON, KEYS, PART_WAY, PullForm
-from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
 from spoolwright.pages.diary.told import pictures, promised_band, readings
+from spoolwright.sheets.cautions import LINE_UNDER_LOAD
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.acts.take_live_pull import TypedPull, values_of
 from spoolwright.shop.questions.blocks import Block

@@ -14,10 +14,10 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.pages.diary.ask import conditions, line_way
 from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of, own_fields
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
-from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
 from spoolwright.pages.diary.told import pictures, promised_band, readings
 from spoolwright.papers.figures import Span
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.cautions import LINE_UNDER_LOAD
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.acts.take_pull import Pulled, values_of
 from spoolwright.shop.questions.blocks import Block

@@ -23,11 +23,11 @@ from spoolwright.pages.diary.ask.gauge import OWN, as_last_time, gauge_fields, g
 from spoolwright.pages.diary.ask.pull_rows import PullRow
 from spoolwright.pages.diary.ask.rows import rows
 from spoolwright.pages.diary.ask.signal_file import FILE, SignalForm
-from spoolwright.pages.diary.ask.typed_reading import LINE_UNDER_LOAD
 from spoolwright.pages.diary.told import pictures, readings, series
 from spoolwright.pages.words import when
 from spoolwright.pages.words.asked import QuantityField
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.cautions import LINE_UNDER_LOAD
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.kept_series import Drag, KeptSeries, earlier_series, kept_series, series_of

@@ -16,10 +16,10 @@ from spoolwright.judgement.spin_verdict import SpinVerdict, spin_verdict
 from spoolwright.pages.diary.ask import as_measured, conditions
 from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
-from spoolwright.pages.diary.ask.typed_reading import FAST_SPOOL
 from spoolwright.pages.diary.told import pictures, readings
 from spoolwright.pages.words import shown
 from spoolwright.sheets import reading_kinds
+from spoolwright.sheets.cautions import FAST_SPOOL
 from spoolwright.shop.acts.take_spin import values_of
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.signals import kept_spin

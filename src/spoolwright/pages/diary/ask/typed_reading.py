@@ -15,18 +15,12 @@ from spoolwright.pages.diary.ask.ink_form import InkForm
 from spoolwright.pages.diary.ask.tries import ScaleField, TriesField
 from spoolwright.pages.diary.desk import Desk
 from spoolwright.pages.diary.told import limits
+from spoolwright.sheets.cautions import FAST_SPOOL, LINE_UNDER_LOAD
 from spoolwright.sheets.reading_kinds import ReadingKind
 from spoolwright.shop.acts.take_reading import Value
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.instruments import Shelved
 
-LINE_UNDER_LOAD = (
-    "A line under load whips back when it or a knot lets go: eyes covered, nobody in line with the pull, "
-    "the reel held in a jig."
-)
-FAST_SPOOL = (
-    "A fast spool takes skin, hair and sleeves: nothing loose near it, eyes covered, no finger to brake it."
-)
 CAUTIONS = {
     "force": (LINE_UNDER_LOAD,),
     "spin": (FAST_SPOOL,),
