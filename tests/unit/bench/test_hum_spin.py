@@ -55,7 +55,7 @@ def test_a_touch_after_the_coast_is_cut_off() -> None:
     ("heard", "words"),
     [
         (tone(1, seconds=0.8), "windows only"),
-        (Hum(np.arange(20) / 10, np.full(40, 50.0), 0.1), "hardly falls"),
+        (Hum(np.arange(40) / 10, np.full(40, 50.0), 0.1), "hardly falls"),
     ],
 )
 def test_what_says_nothing_is_refused(heard: Hum, words: str) -> None:
