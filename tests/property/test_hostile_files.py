@@ -21,6 +21,20 @@ ROOT = Path(__file__).parents[2]
 SECONDS_EACH = 5.0
 """Of processor time for one file in one reader; nearly all take less than a hundredth of that."""
 
+NO_SOUND = {
+    **dict.fromkeys(("nothing", "one byte", "zeros", "one sample", "no sample"), ""),
+    **dict.fromkeys(("zip", "zip of zeros"), "zip archive"),
+    **dict.fromkeys(("compressed bomb", "a list of addresses", "a list of files"), "no recording"),
+    "hours of FLAC": "lasts longer than 10 minutes",
+    "a level": "constant level",
+    **{
+        f"{kind} of {what}": "values that are no sound"
+        for kind in ("WAV", "MOV")
+        for what in ("NaN", "half NaN", "endless", "huge")
+    },
+}
+"""What can be no recording of a spin, and words that its refusal must hold."""
+
 
 @pytest.fixture(scope="module")
 def told() -> list[dict[str, Any]]:
@@ -51,6 +65,18 @@ def test_each_is_read_or_refused_in_words_by_every_reader(told: list[dict[str, A
     ]
     assert not silent
     assert not [line for line in outcomes if "Traceback" in line["told"] or len(line["told"]) > 2_000]
+
+
+def test_what_is_no_sound_is_refused_with_the_reason_and_what_is_accepted(told: list[dict[str, Any]]) -> None:
+    names = {line["begins"]: line["name"] for line in told if "begins" in line}
+    heard = {names[line["number"]]: line["told"] for line in told if line.get("reader") == "sound"}
+    assert set(NO_SOUND) <= set(heard)
+    wrong = {
+        name: heard[name]
+        for name, words in NO_SOUND.items()
+        if heard[name] == "read" or words not in heard[name] or "Accepted: " not in heard[name]
+    }
+    assert wrong == {}
 
 
 def test_none_takes_long(told: list[dict[str, Any]]) -> None:
