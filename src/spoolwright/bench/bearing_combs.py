@@ -52,9 +52,9 @@ def combs(
     Examples
     --------
     >>> above = np.ones(4000)
-    >>> above[[358, 717, 1075]] = 50.0
+    >>> above[[360, 720, 1080]] = 50.0
     >>> found = LineSpectrum.of((0.0, 1.0), 0.01, above, np.sqrt(above) / 10, 1)
-    >>> combs((found,), {"outer": 3.58, "inner": 5.42}, 1.0, 0.01)["outer"].multiples
+    >>> combs((found,), {"outer": 3.6, "inner": 5.4}, 1.0, 0.01)["outer"].multiples
     (1, 2, 3)
     """
     found: dict[str, Comb] = {}

@@ -43,13 +43,13 @@ def read_out(series: PullSeries, system: str = "metric", setting: DragSetting = 
     >>> from spoolwright.bench import pull_series
     >>> from spoolwright.bench.pulls import OnePull
     >>> read_out(pull_series.fit([OnePull(t, 10.0 * t) for t in (1, 2, 3, 4)]))[0][:30]
-    'One turn of the star adds 1.02'
+    'One turn of the star adds 1.01'
     """
     each = (
         "The whole way of the lever adds" if setting.is_lever else f"One turn of the {setting.control} adds"
     )
     said = [
-        f"{each} adds {_shown(series.per_turn, system)} where the pull rises.",
+        f"{each} {_shown(series.per_turn, system)} where the pull rises.",
         f"The drag bites {_onset(series.onset, setting)}.",
     ]
     if series.levels_off is not None:
