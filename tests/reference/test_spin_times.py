@@ -10,6 +10,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from scipy import stats
 
 from spoolwright.bench import spin_log, spin_log_file
 from spoolwright.bench.spin_log import Spin, SpinLog
@@ -26,28 +27,83 @@ MONTGOMERY = {
 
 
 @pytest.fixture(scope="module")
-def log() -> SpinLog:
+def spins() -> tuple[Spin, ...]:
     if not FILE.is_file():
         pytest.skip("the open data lie beside the project, in ../shared/references/data, and are not here")
-    return spin_log.analyse(spin_log_file.read(FILE.read_bytes(), name=FILE.name))
+    return spin_log_file.read(FILE.read_bytes(), name=FILE.name)
 
 
-def test_open_steel_spins_longest_and_ceramic_does_not(log: SpinLog) -> None:
-    order = [kind.kind for kind in log.kinds]
-    assert order[0] == "m"
-    assert order.index("c") >= 4
-    assert order.index("h") > order.index("m")
-    assert order[-1] == "g"
+@pytest.fixture(scope="module")
+def log(spins: tuple[Spin, ...]) -> SpinLog:
+    return spin_log.analyse(spins)
+
+
+@pytest.fixture(scope="module")
+def times(spins: tuple[Spin, ...]) -> dict[str, np.ndarray]:
+    """Of each kind an array of spinner, side up and spin."""
+    found = {}
+    for kind in dict.fromkeys(spin.kind for spin in spins):
+        own = sorted((spin.unit, spin.side, spin.time) for spin in spins if spin.kind == kind)
+        found[kind] = np.array([time for _, _, time in own]).reshape(2, 2, 3)
+    return found
+
+
+def test_open_steel_spins_longest_and_full_ceramic_among_the_shortest(
+    log: SpinLog, times: dict[str, np.ndarray]
+) -> None:
+    # Source of the times: as above; the order is the same whichever mean is taken.
+    usual = [kind.kind for kind in log.kinds]
+    mean = sorted(times, key=lambda kind: -times[kind].mean())
+    for order in (usual, mean):
+        assert len(order) == 7
+        assert order[0] == "m"
+        assert order.index("c") >= 4
+        assert order[-1] == "g"
     assert log.spins == 84
 
 
-def test_means_are_those_of_the_published_summary(log: SpinLog) -> None:
-    # Summary beside the data (tribology.md): arithmetic means 147.6 s open steel, 86.6 s hybrid, 65.8 s
-    # ceramic, 16.5 s greased; a geometric mean lies below its arithmetic one, never above.
-    arithmetic = {"m": 147.6, "h": 86.6, "c": 65.8, "g": 16.5}
-    for kind in log.kinds:
-        if kind.kind in arithmetic:
-            assert 0.7 * arithmetic[kind.kind] < kind.middle <= arithmetic[kind.kind] + 0.05
+@pytest.mark.parametrize(
+    ("kind", "mean", "places"),
+    [("m", 147.58, 2), ("h", 86.6, 1), ("c", 65.83, 2), ("r", 71.92, 2), ("m2", 32.42, 2), ("g", 16.5, 1)],
+)
+def test_means_are_those_of_the_published_summary(
+    log: SpinLog, times: dict[str, np.ndarray], kind: str, mean: float, places: int
+) -> None:
+    # Source of the arithmetic means: the summary beside the data (tribology.csv, S-X08 to S-X13, and its
+    # text), derived from the raw times, to as many places as it prints. Geometric mean: numpy's.
+    assert times[kind].mean() == pytest.approx(mean, abs=0.5001 * 10**-places)
+    (found,) = (one for one in log.kinds if one.kind == kind)
+    assert found.spins == 12
+    assert found.middle == pytest.approx(np.exp(np.log(times[kind]).mean()), rel=1e-12)
+    assert found.low < found.middle < times[kind].mean()
+
+
+def test_turning_over_changes_nothing_that_can_be_shown(log: SpinLog, times: dict[str, np.ndarray]) -> None:
+    # Source of the times: as above. Interval: Student's t of the fourteen differences, by scipy.
+    apart = np.array([np.log(one).mean(axis=2) @ [-1, 1] for one in times.values()]).ravel()
+    assert len(apart) == 14
+    reach = stats.t.ppf(0.975, 13) * apart.std(ddof=1) / np.sqrt(14)
+    assert log.turned_over == pytest.approx(np.exp(apart.mean() + reach * np.array([0, -1, 1])), rel=1e-9)
+    _, low, high = log.turned_over
+    assert low < 1.0 < high
+
+
+def test_the_scatter_has_three_parts_that_sum_to_the_whole(
+    log: SpinLog, times: dict[str, np.ndarray]
+) -> None:
+    # Source of the times: as above. The whole: the mean square that is left of a table of kinds by spinners,
+    # half the variance of the differences; of spins the pooled variance of 28 groups of three: by numpy.
+    # Their sum: expected mean squares of nested groups (Montgomery, from memory).
+    parts = {part.name: part.deviation**2 for part in log.parts}
+    assert list(parts) == ["from reel to reel", "after turning over", "from spin to spin"]
+    logs = np.log(np.array(list(times.values())))
+    spin = logs.var(axis=3, ddof=1).mean()
+    side = logs.mean(axis=3).var(axis=2, ddof=1).mean() - spin / 3
+    whole = (logs.mean(axis=(2, 3)) @ [1, -1]).var(ddof=1) / 2
+    assert parts["from spin to spin"] == pytest.approx(spin, rel=1e-9)
+    assert parts["after turning over"] == pytest.approx(side, rel=1e-9)
+    assert parts["from reel to reel"] + side / 2 + spin / 6 == pytest.approx(whole, rel=1e-9)
+    assert min(parts.values()) > 0
 
 
 def test_with_two_spinners_steel_against_ceramic_is_not_shown_and_grease_is(log: SpinLog) -> None:
