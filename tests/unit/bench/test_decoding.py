@@ -3,6 +3,10 @@
 import os
 import sys
 import time
+import tracemalloc
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -11,10 +15,31 @@ import pytest
 
 from spoolwright.bench import decoder, decoding, sound_kinds
 from spoolwright.bench.decoding import decode
+from spoolwright.bench.mono import LONGEST
 from spoolwright.bench.unreadable import Unreadable
 from tests.encoded import CLICK, RATE, clicks, encode
 
 SOUND = clicks(0.5, (0.3,))
+ROOM = 32 * 2**20
+"""Bytes that this process may take beside the samples it keeps; the decoder beside it has its own limit."""
+
+
+@dataclass
+class Swelling:
+    """The most memory that was held at once."""
+
+    most: int = 0
+
+
+@contextmanager
+def swelling() -> Iterator[Swelling]:
+    seen = Swelling()
+    tracemalloc.start()
+    try:
+        yield seen
+        _, seen.most = tracemalloc.get_traced_memory()
+    finally:
+        tracemalloc.stop()
 
 
 @pytest.fixture
@@ -71,8 +96,17 @@ def test_a_film_without_sound_is_said_to_be_one(laid: Any) -> None:
 def test_sound_that_lasts_too_long_is_given_up_at_the_limit(laid: Any) -> None:
     bomb = encode("flac", np.zeros(620 * 8_000), 8_000)
     assert len(bomb) < 200_000
-    with pytest.raises(Unreadable, match="lasts longer than 10 minutes"):
+    with swelling() as seen, pytest.raises(Unreadable, match="lasts longer than 10 minutes"):
         decode(*laid(bomb))
+    assert seen.most < 4 * 8_000 * LONGEST + ROOM
+
+
+def test_ten_minutes_in_a_small_file_take_little_more_memory_than_the_samples_kept(laid: Any) -> None:
+    small = laid(encode("flac", np.zeros(590 * 8_000), 8_000))
+    with swelling() as seen:
+        found = decode(*small)
+    assert found.samples.nbytes == 4 * 590 * 8_000
+    assert seen.most < found.samples.nbytes + ROOM
 
 
 def test_bare_aac_says_that_its_times_are_late(laid: Any) -> None:
