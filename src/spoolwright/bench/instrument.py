@@ -8,7 +8,7 @@ from math import hypot, sqrt
 
 import numpy as np
 
-from spoolwright.bench import budget
+from spoolwright.bench import budget, student
 from spoolwright.bench.budget import RECTANGLE, ROUNDING, Contribution
 from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
@@ -102,7 +102,10 @@ class Instrument:
     def measured(self, result: str, tries: Sequence[float], step: float = 0.0) -> Taken:
         """The mean of some tries with what this instrument leaves open of it.
 
-        `step` is what the last typed digit is worth, if that is coarser than its display.
+        `step` is what the last typed digit is worth, if that is coarser than its display. The scatter of
+        the tries, or of one hand again in a study, is widened by Student's factor for the number that it was
+        learned from, so that k = 2 covers 95 % (JCGM 100:2008, G.3.2; `student.of_mean`). What lies between
+        hands is not: those of a small shop are all in its study.
         """
         values = np.asarray(tries, dtype=np.float64)
         mean = float(values.mean())
@@ -120,19 +123,20 @@ class Instrument:
     def _scatter(self, result: str, values: np.ndarray, step: float) -> Iterable[Contribution]:
         n = len(values)
         own = float(values.std(ddof=1)) if n > 1 else 0.0
+        widened = student.of_mean(values.tolist()) if n > 1 else 0.0
         if self.study is None:
             if own:
-                yield Contribution(result, f"scatter of {n} tries", "A", own / sqrt(n))
+                yield Contribution(result, f"scatter of {n} tries, widened for their number", "A", widened)
             yield Contribution(result, "smallest step of the display", "B", step * ROUNDING)
             return
-        known = max(self.study.repeatability, self.resolution * ROUNDING)
+        again, rounding = self.study.repeatability, self.resolution * ROUNDING
+        known = max(again, rounding)
+        learned = max(again * student.widening(self.study.freedom), rounding)
         if n > 1 and _is_odd(own, known, n - 1, self.study.freedom):
-            yield Contribution(
-                result, f"scatter of {n} tries, more than the study allows", "A", own / sqrt(n)
-            )
+            yield Contribution(result, f"scatter of {n} tries, more than the study allows", "A", widened)
         else:
             words = f"one hand again, by the {self.study.words}" + (f", mean of {n} tries" if n > 1 else "")
-            yield Contribution(result, words, "A", known / sqrt(n))
+            yield Contribution(result, words, "A", learned / sqrt(n))
         if step > self.resolution:
             yield Contribution(result, "last digit that was typed", "B", step * ROUNDING)
 

@@ -75,8 +75,7 @@ class _Numbers:
 
     @property
     def of_mean(self) -> float:
-        widened = student.widening(len(self.run) - 1)
-        return self.scatter / float(np.sqrt(len(self.run))) * widened
+        return student.of_mean(self.run.tolist())
 
     @property
     def rounding(self) -> float:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from spoolwright.bench import budget
+from spoolwright.bench import budget, student
 from spoolwright.bench.budget import ROUNDING, Contribution
 from spoolwright.bench.instrument import Instrument
 from spoolwright.bench.uncertainty import Measured
@@ -62,13 +62,14 @@ def read(kind: str, text: str, system: str = "metric", instrument: Instrument | 
 
     Notes
     -----
-    u^2 = s^2 / n + max(tool, step / sqrt 12)^2: the scatter of the tries, and what the tool or the last digit
-    leaves open, which all tries share and no mean takes away. With few tries the tool's part leads. With an
-    instrument of the shop's own its study or its stated limits take the place of the usual tool.
+    u^2 = (w s)^2 / n + max(tool, step / sqrt 12)^2: the scatter of the tries, and what the tool or the last
+    digit leaves open, which all tries share and no mean takes away. Few tries know their scatter badly, so
+    w = t(n - 1) / 2 widens it until k = 2 covers 95 %: 6.98 for two, 2.26 for three. With an instrument of
+    the shop's own its study or its stated limits take the place of the usual tool.
 
     Source
     ------
-    JCGM 100:2008, 4.2.3 (type A), 4.3.7 and F.2.2.1 (type B).
+    JCGM 100:2008, 4.2.3 and G.3.2 (type A; `student.of_mean`), 4.3.7 and F.2.2.1 (type B).
 
     Examples
     --------
@@ -131,8 +132,8 @@ def _rows(
     asked: ReadingKind, values: np.typing.NDArray[np.float64], mean: float, step: float
 ) -> Iterable[Contribution]:
     if len(values) > 1:
-        scatter = float(values.std(ddof=1)) / float(np.sqrt(len(values)))
-        yield Contribution(asked.id, f"scatter of {len(values)} tries", "A", scatter)
+        words = f"scatter of {len(values)} tries, widened for their number"
+        yield Contribution(asked.id, words, "A", student.of_mean(values.tolist()))
     tool = asked.standard_uncertainty(abs(mean))
     last_digit = 0.0 if asked.dimension == "count" else step * ROUNDING
     if tool >= last_digit:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from math import sqrt
+from statistics import fmean
 
-import numpy as np
-
+from spoolwright.bench import student
 from spoolwright.bench.budget import ROUNDING
 from spoolwright.bench.propagation import Known
 from spoolwright.bench.typed import MOST_VALUES
@@ -42,12 +42,13 @@ def read(words: str, text: str, dimension: str, *, also: tuple[str, float] | Non
 
     Notes
     -----
-    u^2 = s^2 / n + step^2 / 12 + also^2. The step is what one of the last typed digit is worth: so a scale
-    that shows 0.1 g is typed as "12.0 g", not as "12 g".
+    u^2 = (w s)^2 / n + step^2 / 12 + also^2, where w = t(n - 1) / 2 widens the scatter of few tries until
+    k = 2 covers 95 %: 6.98 for two, 2.26 for three. The step is what one of the last typed digit is worth: so
+    a scale that shows 0.1 g is typed as "12.0 g", not as "12 g".
 
     Source
     ------
-    JCGM 100:2008, 4.2.3 (scatter), F.2.2.1 (step of a display).
+    JCGM 100:2008, 4.2.3 and G.3.2 (scatter; `student.of_mean`), F.2.2.1 (step of a display).
 
     Examples
     --------
@@ -62,12 +63,12 @@ def read(words: str, text: str, dimension: str, *, also: tuple[str, float] | Non
         raise Unreadable(f"{len(typed)} values were typed", words, f"at most {MOST_VALUES}")
     if min(one.value for one in typed) <= 0:
         raise Unreadable("a value is not above zero", words, "values above zero")
-    values = np.array([one.value for one in typed])
+    values = [one.value for one in typed]
     parts = [("last digit that was typed", "B", max(one.resolution for one in typed) * ROUNDING)]
     if len(values) > 1:
-        scatter = float(values.std(ddof=1)) / sqrt(len(values))
-        parts.insert(0, (f"scatter of {len(values)} tries", "A", scatter))
+        words_of = f"scatter of {len(values)} tries, widened for their number"
+        parts.insert(0, (words_of, "A", student.of_mean(values)))
     if also is not None:
         parts.append((also[0], "B", also[1]))
     spread = sqrt(sum(part**2 for _, _, part in parts))
-    return Known(words, Measured(float(values.mean()), spread, dimension), tuple(parts))
+    return Known(words, Measured(fmean(values), spread, dimension), tuple(parts))

@@ -12,8 +12,8 @@ from spoolwright.quantities import SYSTEMS, show
 
 SUMMARY = "find a spool's moment of inertia: falling weights, a ring, pendulums, a spring, its sizes"
 TYPED = (
-    'inertia fall --mass-1 "2.00 g" --time-1 "1.58 s; 1.60 s" --mass-2 "5.00 g" --time-2 "1.01 s" '
-    '--height "0.800 m" --radius "20.0 mm" [--sheet SHEET] [--json]'
+    'inertia fall --mass-1 "2.00 g" --time-1 "1.58 s; 1.60 s; 1.59 s" --mass-2 "5.00 g" '
+    '--time-2 "1.01 s" --height "0.800 m" --radius "20.0 mm" [--sheet SHEET] [--json]'
 )
 
 

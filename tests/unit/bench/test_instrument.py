@@ -12,6 +12,8 @@ from spoolwright.bench.budget import RECTANGLE, ROUNDING
 from spoolwright.bench.instrument import ByCheck, ByStudy, Instrument
 
 CALIPER = Instrument("caliper C1", "length", resolution=1e-5, limit=3e-5)
+# Student's t at 95.45 % over 2, JCGM 100:2008, table G.2: 4.53 and 2.04 (60 degrees by scipy.stats).
+OF_TWO, OF_SIXTY = 4.527 / 2, 2.0425 / 2
 STUDY = ByStudy(repeatability=8e-6, between_hands=5e-6, freedom=60, words="study of 14 June 2025")
 
 
@@ -28,7 +30,8 @@ def test_what_is_stated_counts_while_there_is_no_study() -> None:
 
 def test_tries_that_differ_add_their_own_scatter() -> None:
     found = rows(CALIPER, 4.00e-3, 4.02e-3, 4.04e-3)
-    assert found["scatter of 3 tries"] == pytest.approx(2e-5 / sqrt(3))
+    scatter = found["scatter of 3 tries, widened for their number"]
+    assert scatter == pytest.approx(OF_TWO * 2e-5 / sqrt(3), rel=1e-3)
 
 
 def test_a_study_takes_the_place_of_step_and_scatter() -> None:
@@ -36,7 +39,9 @@ def test_a_study_takes_the_place_of_step_and_scatter() -> None:
     assert studied.rests_on == "study"
     found = rows(studied, 4.00e-3, 4.01e-3)
     assert found == {
-        "one hand again, by the study of 14 June 2025, mean of 2 tries": pytest.approx(8e-6 / sqrt(2)),
+        "one hand again, by the study of 14 June 2025, mean of 2 tries": pytest.approx(
+            OF_SIXTY * 8e-6 / sqrt(2), rel=1e-3
+        ),
         "between hands, by the study of 14 June 2025": 5e-6,
         "its stated limit of error": pytest.approx(3e-5 * RECTANGLE),
     }
@@ -44,7 +49,8 @@ def test_a_study_takes_the_place_of_step_and_scatter() -> None:
 
 def test_tries_that_scatter_far_more_than_the_study_are_believed() -> None:
     found = rows(replace(CALIPER, study=STUDY), 4.00e-3, 4.10e-3, 4.20e-3)
-    assert found["scatter of 3 tries, more than the study allows"] == pytest.approx(1e-4 / sqrt(3))
+    scatter = found["scatter of 3 tries, more than the study allows"]
+    assert scatter == pytest.approx(OF_TWO * 1e-4 / sqrt(3), rel=1e-3)
 
 
 def test_a_study_cannot_see_below_the_display() -> None:
@@ -87,6 +93,24 @@ def test_truth_in_truth_out() -> None:
     off = rng.uniform(-3e-5, 3e-5, n) + rng.normal(0, 5e-6, n) + rng.normal(0, 8e-6, (2, n)).mean(axis=0)
     expanded = studied.measured("caliper", [0.0, 0.0]).measured.expanded
     assert 0.94 < float(np.mean(np.abs(off) <= expanded)) < 0.999
+
+
+@pytest.mark.parametrize("tries", [2, 3])
+@pytest.mark.parametrize("studied", [False, True])
+def test_few_tries_hold_the_truth_as_often_as_they_say(tries: int, studied: bool) -> None:
+    """Hands scatter far beyond the step; a small study (10 degrees of freedom) is drawn anew each time."""
+    rng = np.random.default_rng(21)
+    trials, again, freedom = 1500, 1e-4, 10
+    seen = rng.normal(0.0, again, (trials, tries))
+    known = again * np.sqrt(rng.chisquare(freedom, trials) / freedom)
+    own = replace(CALIPER, limit=0.0)
+    held = 0
+    for row, spread in zip(seen, known, strict=True):
+        tool = replace(own, study=ByStudy(float(spread), 0.0, freedom)) if studied else own
+        taken = tool.measured("caliper", row.tolist()).measured
+        held += abs(taken.value) <= taken.expanded
+    # 1500 throws of 0.9545: three standard deviations are 0.016.
+    assert held / trials == pytest.approx(0.9545, abs=0.016)
 
 
 def test_a_pull_trace_takes_it_as_its_gauge() -> None:

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from spoolwright.bench.student import widening
+from spoolwright.bench.student import of_mean, widening
 
 
 def test_a_mean_of_four_holds_the_truth_as_often_as_it_says() -> None:
@@ -18,3 +18,39 @@ def test_many_readings_need_no_widening_and_none_cannot_be_widened() -> None:
     assert widening(2) > widening(3) > widening(10) > 1
     with pytest.raises(ValueError, match="freedom"):
         widening(0)
+
+
+@pytest.mark.parametrize(("tries", "factor"), [(2, 13.97), (3, 4.53), (4, 3.31)])
+def test_a_mean_of_few_takes_students_factor(tries: int, factor: float) -> None:
+    # JCGM 100:2008, table G.2, column 95.45 %, 1, 2 and 3 degrees of freedom: printed to two decimals.
+    seen = list(range(tries))
+    own = np.std(seen, ddof=1) / np.sqrt(tries)
+    assert 2 * of_mean(seen) / own == pytest.approx(factor, abs=0.006)
+
+
+def test_readings_that_agree_leave_nothing_open_and_one_alone_has_no_scatter() -> None:
+    assert of_mean([6.9, 6.9, 6.9]) == 0
+    with pytest.raises(ValueError, match="two readings or more; came 1"):
+        of_mean([6.9])
+
+
+def welch(scatter: float, other: float, freedom: int) -> float:
+    """Half an interval by effective degrees of freedom: JCGM 100:2008, G.4.1, equation (G.2b)."""
+    whole = float(np.hypot(scatter, other))
+    return 2 * whole * widening(freedom * (whole / scatter) ** 4)
+
+
+@pytest.mark.parametrize(("tries", "least_of_welch"), [(2, 0.88), (3, 0.93)])
+def test_each_part_widened_covers_what_it_says_and_their_sum_widened_does_not(
+    tries: int, least_of_welch: float
+) -> None:
+    """Truth 0; a part of type B of 0.3 of what the tries' mean scatters by, as normal as they."""
+    rng = np.random.default_rng(11)
+    trials, other = 6000, 0.3 / np.sqrt(tries)
+    seen = rng.normal(0.0, 1.0, (trials, tries)) + rng.normal(0.0, other, (trials, 1))
+    own = seen.std(axis=1, ddof=1) / np.sqrt(tries)
+    off = np.abs(seen.mean(axis=1))
+    covered = np.mean(off <= 2 * np.hypot(widening(tries - 1) * own, other))
+    assert 0.95 < covered < 0.98
+    by_sum = [welch(u, other, tries - 1) for u in own[:3000]]
+    assert np.mean(off[:3000] <= by_sum) == pytest.approx(least_of_welch, abs=0.015)

@@ -19,8 +19,9 @@ def test_several_tries_give_their_mean() -> None:
 def test_scatter_and_tool_add_in_squares() -> None:
     found = typed.read("click_pull", "210 g; 230 g; 250 g")
     tool = reading_kinds.kind("click_pull").standard_uncertainty(found.measured.value)
-    scatter = np.std(found.tries, ddof=1) / np.sqrt(3)
-    assert found.measured.uncertainty == pytest.approx(np.hypot(tool, scatter))
+    # JCGM 100:2008, table G.2: t(2) at 95.45 % is 4.53, taken with k = 2.
+    scatter = np.std(found.tries, ddof=1) / np.sqrt(3) * 4.527 / 2
+    assert found.measured.uncertainty == pytest.approx(np.hypot(tool, scatter), rel=1e-3)
     assert {row.way for row in found.budget} == {"A", "B"}
 
 
@@ -107,3 +108,22 @@ def test_the_way_it_is_taken_stays_until_a_study_has_seen_it() -> None:
     assert stated.measured.uncertainty > 0.05 * 20
     studied = Instrument("stopwatch W1", "time", 0.01, 0.2, study=ByStudy(0.15, 0.1, 40))
     assert typed.read("spin_time", "20.00 s", instrument=studied).measured.uncertainty < 0.3
+
+
+@pytest.mark.parametrize("tries", [2, 3])
+@pytest.mark.parametrize("scatter", [5e-5, 1e-3])
+def test_truth_in_truth_out_by_the_usual_tool(tries: int, scatter: float) -> None:
+    """A size, its tool off by a draw, tries typed as the display rounds them: 95 % of the intervals hold it.
+
+    Where they scatter as the tool does they hold it more often, never less: each part is widened alone.
+    """
+    rng = np.random.default_rng(5)
+    tool = reading_kinds.kind("caliper").standard_uncertainty(0.02)
+    trials = 400
+    seen = 0.02 + rng.normal(0, tool, (trials, 1)) + rng.normal(0, scatter, (trials, tries))
+    read_ = [typed.read("caliper", "; ".join(f"{1e3 * one:.2f} mm" for one in row)) for row in seen]
+    held = np.mean([abs(one.measured.value - 0.02) <= one.measured.expanded for one in read_])
+    # 400 throws of 0.9545: three standard deviations are 0.031.
+    assert held > 0.923
+    if scatter > 10 * tool:
+        assert held == pytest.approx(0.9545, abs=0.031)
