@@ -158,7 +158,8 @@ def decide(
         What was expected of it before the work **[same unit]**; it moves the chance of a wrong pass and
         never the decision.
     guard_factor : float
-        Guard band in standard uncertainties **[-]**, 0 or more; 2 keeps the wrong pass under 2.5 % a side.
+        Guard band in standard uncertainties **[-]**, 0 or more; 2 keeps the wrong pass under 2.5 % a side by
+        the reading alone.
     system : str
         "metric" or "imperial" **[-]**, for the words.
 
