@@ -36,7 +36,9 @@ def spin_chart(after: Sequence[Block], system: str, width: int | None = PAPER_WI
     if not kept:
         return None
     spin = kept[-1]
-    shown = Spin(spin.times, spin.speeds, spin.fitted, spin.counted_in, spin.stop_time)
+    shown = Spin(
+        spin.times, spin.speeds, spin.fitted, spin.counted_in, spin.stop_time, spin.before, spin.after
+    )
     return charts.spin_down(shown, system=system, width=width)
 
 
