@@ -14,7 +14,8 @@ from spoolwright.bench.unreadable import Unreadable
 SLOWEST_SPEED, FASTEST_SPEED = 1.0, 600.0
 """Speeds of a spool in rad/s between which ticks are believed."""
 
-_EDGE = 1.1
+_SLOW_EDGE, _FAST_EDGE = 1.25, 1.1
+"""How far beyond: of a slow spool the middle of its first five turns lies well below its first speed."""
 _THUMB, _THUMB_OF, _THUMB_SPEED = 3, 30, 0.15
 
 
@@ -156,7 +157,7 @@ def cut_off(mended: Mended, part: FreePart, end: float, marks: int) -> CutOff:
 
 
 def _check_speed(first: float) -> None:
-    if not SLOWEST_SPEED / _EDGE <= first <= FASTEST_SPEED * _EDGE:
+    if not SLOWEST_SPEED / _SLOW_EDGE <= first <= FASTEST_SPEED * _FAST_EDGE:
         reason = f"the ticks would mean {first:.3g} rad/s at the start"
         accepted = (
             f"{SLOWEST_SPEED:g} to {FASTEST_SPEED:g} rad/s; is the unit of time right, and one tick a turn?"

@@ -30,7 +30,7 @@ def clicking(ticks: np.ndarray, loud: float = 0.5) -> Recording:
     return Recording(np.clip(sound, -0.3, 0.3).astype(np.float32), float(RATE))
 
 
-@pytest.mark.parametrize("speed", [8.0, 60.0, 550.0])
+@pytest.mark.parametrize("speed", [8.0, 60.0, 600.0])
 def test_ticks_in_talk_hum_and_clipping(speed: float) -> None:
     stop = 14.0 if speed < 20 else 5.0
     drags = spins.drags_for(speed, stop, (0.5, 0.3, 0.2))
@@ -40,6 +40,18 @@ def test_ticks_in_talk_hum_and_clipping(speed: float) -> None:
     assert found.stop_time.value == pytest.approx(
         float(coastdown.stop_time(true, 1.0, *drags)), abs=0.03 * stop + 2 * found.stop_time.expanded
     )
+
+
+@pytest.mark.parametrize(("speed", "stop"), [(1.0, 180.0), (1.5, 120.0), (600.0, 6.0)])
+def test_ticks_of_the_slowest_and_the_fastest_spools(speed: float, stop: float) -> None:
+    drags = spins.drags_for(speed, stop, (0.5, 0.3, 0.2))
+    ticks = spins.jittered(spins.coast(speed, *drags), np.random.default_rng(4), clock=2e-5)
+    found = spin_reading.read(ticks)
+    true = float(coastdown.speed(max(found.start, 0.0), speed, 1.0, *drags))
+    left = float(coastdown.stop_time(true, 1.0, *drags))
+    assert found.initial_speed.value == pytest.approx(true, rel=0.01)
+    assert found.stop_time.value == pytest.approx(left, abs=0.03 * stop + 2 * found.stop_time.expanded)
+    assert found.stop_time.expanded < 0.2 * stop
 
 
 def test_a_clicker_with_unequal_teeth_is_heard_in_sound() -> None:
