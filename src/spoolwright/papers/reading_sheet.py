@@ -1,7 +1,7 @@
 """The reading sheet: one reading with its method, uncertainty, instrument and traces.
 
-It follows the list of ISO/IEC 17025:2017, 7.8.2 and 7.8.4 (from memory), and says that no accreditation
-stands behind it.
+It follows the list of ISO/IEC 17025:2017, 7.8.2 (opened) and 7.8.4 (from memory), and says that no
+accreditation stands behind it.
 """
 
 from __future__ import annotations

@@ -7,9 +7,12 @@ from typing import Any
 
 import pytest
 
+from spoolwright.bench import typed
 from spoolwright.pages.gathered import reading_sheet
+from spoolwright.pages.words import when
 from spoolwright.papers import reading_sheet as paper
 from spoolwright.sheets import hand_guides
+from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.check_instrument import HeldAgainst, check_instrument
 from spoolwright.shop.acts.take_by_hand import take_by_hand
 from spoolwright.shop.acts.take_inertia import take_inertia
@@ -30,18 +33,23 @@ def sheet_of(visit: Any, entry: Any, shop: Any, system: str = "metric") -> paper
 def test_what_was_typed_has_its_tries_and_their_budget(hand: Any, shop: Any) -> None:
     visit = walk.arrived(hand)
     tries = [Value("mass", g / 1000, "mass", repeat=k) for k, g in enumerate((338.0, 339.0), 1)]
-    result = Value("mass", 0.3385, "mass", 0.0007810249675906654, "338 g; 339 g")
+    stated = typed.read("mass", "338 g; 339 g").measured.uncertainty
+    result = Value("mass", 0.3385, "mass", stated, "338 g; 339 g")
     entry = take_reading(hand=hand, visit=visit, values=[result, *tries], conditions={"line": "on"}).entry
     told = sheet_of(visit, entry, shop)
     assert told.number == f"{visit.tag}-R{entry.seq}"
     assert told.title.endswith(": mass")
     assert "mean of 338" in told.results[0].remark
-    assert [row.source for row in told.budget] == ["kitchen scale that shows 1 g", "scatter of 2 tries"]
+    assert [row.source for row in told.budget] == [
+        "scatter of 2 tries, widened for their number",
+        "kitchen scale that shows 1 g",
+    ]
     assert told.instruments == ()
     assert told.rule == ""
     facts = dict(told.facts)
     assert facts["state"] == "as received"
     assert facts["received"] == told.date
+    assert facts["issued"] == when.dated(clock.today())
     assert "Torbal Kvie" in facts["read"]
 
 

@@ -212,7 +212,11 @@ def a_reading(**changes: object) -> reading_sheet.ReadingSheet:
         "number": "88-R7",
         "date": "3 March 2026",
         "title": "Reading of your Tarvak 58R: pull trace",
-        "facts": (("received", "2 March 2026"), ("read", "3 March 2026, 14:10, at the shop")),
+        "facts": (
+            ("received", "2 March 2026"),
+            ("read", "3 March 2026, 14:10, at the shop"),
+            ("issued", "4 March 2026"),
+        ),
         "method": ("Straight from the spool, no rod.",),
         "conditions": "line on, radius 23.5 mm",
         "results": (

@@ -14,7 +14,7 @@ def paper() -> bytes:
 @pytest.mark.parametrize(
     "part",
     [
-        # ISO/IEC 17025:2017, 7.8.2.1 and 7.8.4.1, letter by letter, from memory.
+        # ISO/IEC 17025:2017: 7.8.2.1 opened, quoted on a page; its letters, 7.8.4.1 and 7.8.6 from memory.
         "Reading of your Tarvak 58R: pull trace",  # a: a title
         "Bryggegata 4",  # b, c: name and address, and where it was done
         "88-R7 · page 1 of 2",  # d: a number on each page
@@ -24,6 +24,7 @@ def paper() -> bytes:
         "338 g with line",  # g: the item by its marks
         "2 March 2026",  # h: when it was received
         "3 March 2026, 14:10",  # i: when it was read
+        "issued 4 March 2026",  # j: when the sheet was issued
         "The results relate only to the item named above",  # l
         "3.90 kg ± 0.10 kg",  # m: results with units
         "The gauge's accuracy was not given.",  # n: what deviates

@@ -17,6 +17,7 @@ from spoolwright.papers.proof_sheet import Instrument, Signature
 from spoolwright.papers.reading_sheet import BudgetLine, ReadingSheet
 from spoolwright.sheets import hand_guides, inertia_methods, reading_kinds
 from spoolwright.sheets.drag_setting import setting_of
+from spoolwright.shop.acts import clock
 from spoolwright.shop.questions import instruments
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.by_hand import by_hand_of
@@ -79,6 +80,7 @@ def _facts(diary: Diary, block: Block, before: list[Block], shop: Any) -> Iterab
     arrival = next((b.entry for b in before if b.kind == "arrival"), None)
     yield "received", when.dated(arrival.written_at) if arrival else "not written down"
     yield "read", f"{when.dated(entry.written_at)}, {when.hour(entry.written_at)}, by {entry.author.shown}"
+    yield "issued", when.dated(clock.today())
     yield "where", f"at {shop.name}"
     done = [it.title for b in before if b.kind == "work" for it in b.part.done.all()]
     named = "; ".join(f"{title[0].lower()}{title[1:]}" for title in dict.fromkeys(filter(None, done)))
