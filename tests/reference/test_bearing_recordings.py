@@ -4,6 +4,7 @@ Source of the data: Case Western Reserve University bearing data, offered for do
 (drive end, 12 kHz, 4 s); sizes and damage as the university states them. Not shipped with the program.
 """
 
+import json
 from functools import cache
 from math import pi
 from pathlib import Path
@@ -15,6 +16,7 @@ from scipy import signal
 from spoolwright.bench import recording
 from spoolwright.bench.bearing_noise import Bearing, listen
 from spoolwright.bench.recording import Recording
+from spoolwright.command.__main__ import main
 
 DATA = Path(__file__).resolve().parents[3] / "shared" / "references" / "data"
 BEARING = Bearing(9, 7.94e-3, 39.04e-3)
@@ -48,6 +50,41 @@ def test_each_is_known(kind: str) -> None:
     # Source of speed and damage: the university's own list of its recordings, as above; 0.6 is our own wish.
     assert found.turns_heard
     assert found.turns * 60 == pytest.approx(FILES[kind][1], rel=0.003)
+
+
+@pytest.mark.parametrize("kind", FILES)
+def test_the_command_says_it_of_the_file_with_the_nominal_speed(
+    kind: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # Source of bearing, damage and nominal speed without load, 1797 rpm: the university's tables, as above.
+    sizes = ("--balls", "9", "--ball-diameter", "7.94 mm", "--pitch-diameter", "39.04 mm")
+    file = str(DATA / FILES[kind][0])
+    assert main(["bearing", file, *sizes, "--speed", "1797 rpm", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["verdict"] == kind
+    assert 0.5 < told["confidence"] <= 1
+    assert len(told["evidence"]) >= 2
+    assert all(isinstance(sentence, str) and sentence for sentence in told["evidence"])
+
+
+@pytest.mark.parametrize("kind", FILES)
+@pytest.mark.parametrize("speed", [1730.0, 1750.0])
+def test_another_speed_of_the_machine_and_a_speed_typed_too_high_name_no_other_part(
+    kind: str, speed: float
+) -> None:
+    # The same recordings, as if the machine had run at the collection's speeds under load (1730 and 1750 rpm,
+    # source as above) and 1 % more had been typed.
+    whole = taken(kind)
+    slower = Recording(whole.samples, whole.rate * speed / FILES[kind][1])
+    assert listen(slower, BEARING, 1.01 * speed * 2 * pi / 60).verdict == kind
+
+
+@pytest.mark.parametrize("kind", FILES)
+def test_a_speed_that_is_wrong_by_far_names_no_other_part(kind: str) -> None:
+    # As if 1797 rpm had been typed of a machine at 1730 rpm (source of the speeds: as above).
+    whole = taken(kind)
+    slower = Recording(whole.samples, whole.rate * 1730 / FILES[kind][1])
+    assert listen(slower, BEARING, 1797 * 2 * pi / 60).verdict in (kind, "cannot tell")
 
 
 @pytest.mark.parametrize(
