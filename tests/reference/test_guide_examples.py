@@ -49,8 +49,9 @@ def test_end_gauge() -> None:
 
 
 def test_end_gauge_to_second_order() -> None:
-    # H.1.7: 34 nm (+-0.5) with the products of expansion and temperature. Opened, as above. The terms are the
-    # Guide's, 5.1.2 note; a draw of the whole agrees within its own error.
+    # H.1.7: 34 nm (+-0.5) with the products of expansion and temperature. Opened, as above. The first order is
+    # ours; the two products are arithmetic on the published numbers, no code of ours (it stops at first order).
+    # Their terms are the Guide's, 5.1.2 note; a draw of the whole agrees within its own error.
     first, _ = propagate("length", "ratio", end_gauge, known(END_GAUGE))
     long = END_GAUGE["standard"][0]
     warm = long * END_GAUGE["difference"][1] * np.hypot(END_GAUGE["room"][1], END_GAUGE["cycle"][1])
@@ -85,6 +86,7 @@ def test_resistance_reactance_impedance(formula, value: float, uncertainty: floa
 
 def test_inputs_that_were_read_together() -> None:
     # H.2, table H.2: r(V, I) -0.36, r(V, phi) 0.86, r(I, phi) -0.65, and r(X, Z) 0.993. From memory.
+    # Arithmetic on the published numbers, no code of ours: it shows that the readings above are the Guide's.
     found = np.corrcoef([VOLTS, MILLIAMPERES, PHASES])
     assert [found[0, 1], found[0, 2], found[1, 2]] == pytest.approx([-0.36, 0.86, -0.65], abs=0.005)
     impedance = VOLTS / MILLIAMPERES
@@ -93,7 +95,8 @@ def test_inputs_that_were_read_together() -> None:
 
 def test_a_ten_kilogram_weight() -> None:
     # EA-4/02, example S2: 22.5, 15/sqrt 3 (limits), 14.2 and twice 10/sqrt 3 (limits) mg: 29.147 mg (+-0.01).
-    # Published budget, opened. Its degrees of freedom (33) rest on some of type B that it does not print.
+    # Published budget, opened. Its degrees of freedom (33) rest on some of type B that it does not print, and
+    # ours are never pooled: each scatter is widened alone (bench/student.py), so that row has no code of ours.
     parts = {"standard": 22.5, "drift": 15 * RECTANGLE, "comparison": 14.2, "corners": 10 * RECTANGLE}
     rows = [Contribution("mass", name, "B", u) for name, u in parts.items()]
     rows.append(Contribution("mass", "buoyancy", "B", 10 * RECTANGLE))
