@@ -33,7 +33,7 @@ from spoolwright.shop.acts.send_home import WayHome, send_home
 from spoolwright.shop.acts.send_quote import OfferedOption, OfferedWork, send_quote
 from spoolwright.shop.acts.take_payment import take_payment
 from spoolwright.shop.acts.take_pull import Pulled, take_pull
-from spoolwright.shop.acts.take_reading import take_reading
+from spoolwright.shop.acts.take_reading import Signal, take_reading
 from spoolwright.shop.acts.take_spin import take_spin
 from spoolwright.shop.acts.write_finding import write_finding
 from spoolwright.shop.acts.write_work import Done, Fitted, Labour, write_work
@@ -58,7 +58,7 @@ def dropped(hand: Any, visit: Any, reel: Any, seed: int) -> Any:
     file = attach_file(hand=hand, data=made.data, original_name="half drag.csv")
     pulled = Pulled(made.trace, made.read)
     conditions = {**PULL, "star_turns": reel.star_turns}
-    written = take_pull(hand=hand, visit=visit, pulled=pulled, conditions=conditions, attachment=file)
+    written = take_pull(hand=hand, visit=visit, pulled=pulled, conditions=conditions, heard=Signal(file))
     return written.entry.reading
 
 

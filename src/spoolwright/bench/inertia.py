@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from math import sqrt
 
 from spoolwright.bench import inertia_fall, inertia_pendulum, inertia_ring, inertia_shape, typed_quantity
+from spoolwright.bench.budget import RECTANGLE
 from spoolwright.bench.inertia_reading import InertiaReading
+from spoolwright.bench.instrument import Instrument
 from spoolwright.bench.propagation import Known
 from spoolwright.bench.swing import Swing
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
+from spoolwright.quantities import read_typed
 from spoolwright.sheets import inertia_methods
 from spoolwright.sheets.inertia_methods import Asked
 
@@ -26,7 +30,7 @@ _TIMED = ("time", "swings")
 Inputs = Mapping[str, Known]
 
 
-def known(asked: Asked, text: str, *, by_hand: bool = False) -> Known:
+def known(asked: Asked, text: str, *, by_hand: bool = False, instrument: Instrument | None = None) -> Known:
     """One input as it was typed, with what else its uncertainty comes from.
 
     Parameters
@@ -37,6 +41,8 @@ def known(asked: Asked, text: str, *, by_hand: bool = False) -> Known:
         What was typed, tries parted by semicolons [-].
     by_hand : bool
         Whether times were started and stopped by a thumb, not read off a video or a recording [-].
+    instrument : Instrument or None
+        The one of the shop's own that it was taken with [SI]; one for another dimension does not count.
 
     Returns
     -------
@@ -50,6 +56,11 @@ def known(asked: Asked, text: str, *, by_hand: bool = False) -> Known:
     Unreadable
         Nothing typed, a value that is not above zero, more swings than anybody counts.
 
+    Notes
+    -----
+    A study of the instrument has seen the thumb, and a stated limit that is wider than the thumb holds it;
+    else the thumb is added. Two inputs from one instrument are taken as independent.
+
     Source
     ------
     JCGM 100:2008, 4.2 and 4.3; BY_HAND and BY_EYE are judgement priors.
@@ -60,15 +71,32 @@ def known(asked: Asked, text: str, *, by_hand: bool = False) -> Known:
     >>> round(known(asked, "1.60 s", by_hand=True).measured.uncertainty, 3)
     0.1
     """
-    found = typed_quantity.read(asked.words, text, asked.dimension)
+    own = instrument if instrument and instrument.dimension == asked.dimension else None
+    found = _typed(asked, text, own)
     if asked.dimension == "count":
         return _count(asked, found.measured.value)
-    if asked.dimension == "time" and by_hand:
-        return typed_quantity.read(asked.words, text, "time", also=("started and stopped by hand", BY_HAND))
+    if asked.dimension == "time" and by_hand and not _holds_the_thumb(own):
+        return _typed(asked, text, own, ("started and stopped by hand", BY_HAND))
     if asked.dimension == "angle":
-        also = ("judged by eye, and it dies away", BY_EYE * found.measured.value)
-        return typed_quantity.read(asked.words, text, "angle", also=also)
+        return _typed(asked, text, own, ("judged by eye, and it dies away", BY_EYE * found.measured.value))
     return found
+
+
+def _typed(asked: Asked, text: str, own: Instrument | None, also: tuple[str, float] | None = None) -> Known:
+    """What was typed; with an instrument its study or its stated limits, not the last digit alone."""
+    found = typed_quantity.read(asked.words, text, asked.dimension, also=also)
+    if own is None:
+        return found
+    typed = [read_typed(part, asked.dimension) for part in text.split(";") if part.strip()]
+    taken = own.measured(asked.words, [one.value for one in typed], max(one.resolution for one in typed))
+    rows = [(row.source, row.way, row.uncertainty) for row in taken.budget]
+    parts = (*rows, (also[0], "B", also[1])) if also else tuple(rows)
+    spread = sqrt(sum(part**2 for _, _, part in parts))
+    return Known(asked.words, Measured(taken.measured.value, spread, asked.dimension), parts)
+
+
+def _holds_the_thumb(own: Instrument | None) -> bool:
+    return own is not None and (own.study is not None or (own.limit or 0.0) * RECTANGLE >= BY_HAND)
 
 
 def _count(asked: Asked, value: float) -> Known:

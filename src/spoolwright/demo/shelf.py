@@ -11,7 +11,9 @@ from spoolwright.shop.acts.add_instrument import Known, add_instrument
 from spoolwright.shop.acts.check_instrument import HeldAgainst, check_instrument
 from spoolwright.shop.acts.write_gauge_study import Studied, Try, write_gauge_study
 
-CALIPER, CELL, SCALE, LETTERS, WATCH, WEIGHTS = "C1", "F1", "S1", "B1", "T1", "W1"
+CALIPER, CELL, SCALE, LETTERS, WATCH, WEIGHTS, PHONE = "C1", "F1", "S1", "B1", "T1", "W1", "P1"
+CLOCK = 0.0001
+"""How far off the clock of the phone may be, as a share [-]."""
 SHELF: Mapping[str, tuple[str, Known]] = {
     CALIPER: ("caliper", Known("the long caliper", 0.01e-3, limit=0.03e-3, high=0.15)),
     CELL: (
@@ -25,13 +27,18 @@ SHELF: Mapping[str, tuple[str, Known]] = {
     LETTERS: ("letter-scale", Known("the letter scale", 0.1e-3, limit=0.1e-3, high=0.5)),
     WATCH: ("stopwatch", Known("the stopwatch", 0.01, limit=0.1)),
     WEIGHTS: ("weights", Known("brass weights, 100 g to 2 kg", 0.0, share=0.001, low=0.1, high=2.0)),
+    PHONE: ("phone", Known("the bench phone", 0.001, share=CLOCK)),
 }
 """Under its mark: the kind, and what is known of it. Invented."""
+
+MEASURES: Mapping[str, str] = {PHONE: "time"}
+"""What one of them is used for, where that is not the usual one of its kind."""
 
 CHECKS: Mapping[str, HeldAgainst] = {
     CELL: HeldAgainst("W1, 2 kg on its hook", 2 * KILOGRAM, 2.005 * KILOGRAM, 0.001 * KILOGRAM),
     SCALE: HeldAgainst("W1, 2 kg on its hook", 2 * KILOGRAM, 2.01 * KILOGRAM, 0.001 * KILOGRAM),
     CALIPER: HeldAgainst("outer ring of a new 10 mm bearing", 10e-3, 10.01e-3, 0.004e-3),
+    PHONE: HeldAgainst("the time signal, ten minutes apart", 600.0, 600.02, 0.02),
     LETTERS: HeldAgainst("W1, 100 g in the middle of the pan", 0.1, 0.1001, 0.0001),
 }
 
@@ -52,7 +59,9 @@ TRIES = 3
 def fill(ingjerd: Any, torbal: Any, chance: Random) -> dict[str, Any]:
     """Put the instruments on the shelf, checked, with the study that both of them made."""
     shelf = {
-        mark: add_instrument(hand=ingjerd, mark=mark, kind=kind, known=known)
+        mark: add_instrument(
+            hand=ingjerd, mark=mark, kind=kind, known=known, dimension=MEASURES.get(mark, "")
+        )
         for mark, (kind, known) in SHELF.items()
     }
     for mark, held in CHECKS.items():

@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 from functools import wraps
 from typing import Any, TypeVar, cast
 
+from spoolwright.bench.spin_clock import with_clock
 from spoolwright.demo import measuring, shelf
 from spoolwright.demo.measuring import Dropped
 from spoolwright.demo.nature import WARM, Nature, known
@@ -122,9 +123,9 @@ class Stay:
         return take_spin(
             hand=self.shop.ingjerd,
             visit=self.visit,
-            spin=dropped.read,
+            spin=with_clock(dropped.read, shelf.CLOCK),
             conditions=conditions,
-            attachment=self._attach(dropped),
+            heard=Signal(self._attach(dropped), instrument=self.shop.instruments.get(shelf.PHONE)),
             beside=Beside(words),
         ).entry
 

@@ -17,7 +17,10 @@ _SPREAD = {"temperature": "temperature_step", "count": "ratio"}
 
 @dataclass(frozen=True)
 class InstrumentKind:
-    """One kind of instrument; `resolution`, `limit` (SI) and `share` of the reading are what is usual."""
+    """One kind of instrument; `resolution`, `limit` (SI) and `share` of the reading are what is usual.
+
+    `takes` are ways of reading whose signal it records by itself.
+    """
 
     id: str
     title: str
@@ -28,6 +31,7 @@ class InstrumentKind:
     source: str
     how: str
     check: str
+    takes: tuple[str, ...] = ()
 
 
 @cache
@@ -63,4 +67,5 @@ def _kind(key: str, row: dict[str, Any]) -> InstrumentKind:
         source=row["source"],
         how=row["how"],
         check=row["check"],
+        takes=tuple(row.get("takes", ())),
     )

@@ -7,22 +7,26 @@ from typing import Any
 
 import pytest
 
-from spoolwright.bench import typed
+from spoolwright.bench import spin_clock, typed
+from spoolwright.bench.spin_clock import with_clock
 from spoolwright.pages.gathered import reading_sheet
 from spoolwright.pages.words import when
 from spoolwright.papers import reading_sheet as paper
 from spoolwright.sheets import hand_guides
 from spoolwright.shop.acts import clock
+from spoolwright.shop.acts.add_instrument import Known, add_instrument
 from spoolwright.shop.acts.check_instrument import HeldAgainst, check_instrument
 from spoolwright.shop.acts.take_by_hand import take_by_hand
 from spoolwright.shop.acts.take_inertia import take_inertia
-from spoolwright.shop.acts.take_reading import Value, take_reading
+from spoolwright.shop.acts.take_noise import take_noise
+from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.acts.take_spin import take_spin
 from spoolwright.shop.questions.diary import diary
 from tests.pages import pier_reel
 from tests.shop import walk
 from tests.shop.acts.test_take_inertia import fell
 from tests.shop.acts.test_take_spin import FREE, spun
+from tests.shop.records.test_kept_noise import KEPT
 from tests.unit.papers import pdf
 
 
@@ -99,10 +103,42 @@ def test_a_size_by_hand_names_its_instrument_and_its_last_check(hand: Any, shop:
     told = sheet_of(visit, entry, shop)
     (instrument,) = told.instruments
     assert instrument.name == "The long caliper (C1)"
-    assert "against gauge block: 10.0 mm for 10.0 mm" in instrument.checked
+    checked = instrument.checked.replace("\u00a0", " ")
+    assert "against gauge block: 10.010 mm for 10.000 mm" in checked
     assert "stated to ± 0.03" in instrument.accuracy.replace("\u00a0", " ")
     assert told.results[0].call == "inside"
     assert told.method == (hand_guides.guide(taken.kept.guide).how,)
+
+
+def test_a_spin_names_its_phone_and_what_is_known_of_its_clock(hand: Any, shop: Any) -> None:
+    visit = walk.arrived(hand)
+    known = Known("The bench phone", 0.001, share=0.0001)
+    tool = add_instrument(hand=hand, mark="P1", kind="phone", known=known, dimension="time")
+    held = HeldAgainst("the time signal", 600.0, 600.02, 0.02)
+    check_instrument(hand=hand, instrument=tool, held=held)
+    heard = Signal(instrument=tool)
+    entry = take_spin(
+        hand=hand, visit=visit, spin=with_clock(spun(), 0.0001), conditions=FREE, heard=heard
+    ).entry
+    told = sheet_of(visit, entry, shop)
+    (instrument,) = told.instruments
+    assert instrument.name == "The bench phone (P1)"
+    checked = instrument.checked.replace("\u00a0", " ")
+    assert "against the time signal: 600.0200 s for 600.0000 s" in checked
+    assert any(row.source == spin_clock.WORDS for row in told.budget)
+    assert "time to rest" in {row.result for row in told.budget}
+
+
+def test_of_a_noise_the_instrument_is_told_as_what_it_is(hand: Any, shop: Any) -> None:
+    visit = walk.arrived(hand)
+    known = Known("The bench phone", 0.1, limit=0.5, share=0.01)
+    tool = add_instrument(hand=hand, mark="P1", kind="phone", known=known, dimension="time")
+    entry = take_noise(
+        hand=hand, visit=visit, kept=KEPT, conditions={"place_measured": KEPT.place}, instrument=tool
+    ).entry
+    (instrument,) = sheet_of(visit, entry, shop).instruments
+    said = instrument.accuracy.replace("\u00a0", " ")
+    assert said == "shows 0.100 s; stated to ± 0.500 s; stated to ± 1.00 % of what it shows"
 
 
 def test_after_work_the_state_says_so(hand: Any, shop: Any) -> None:

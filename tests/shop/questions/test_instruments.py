@@ -95,3 +95,11 @@ def test_ten_instruments_cost_no_more_questions_than_one(hand: Any) -> None:
     with CaptureQueriesContext(connection) as ten:
         instruments.every()
     assert len(ten) == len(one) <= 6
+
+
+def test_those_that_record_a_signal_stand_before_those_that_measure_what_it_is_made_of(hand: Any) -> None:
+    walk.caliper(hand)
+    add_instrument(hand=hand, mark="P1", kind="phone", known=Known("Phone", 0.01))
+    assert [one.row.mark for one in instruments.taking("spin-down")] == ["P1"]
+    assert [one.row.mark for one in instruments.taking("swing", ("length", "angle"))] == ["P1", "C1"]
+    assert instruments.taking("", ("mass",)) == ()

@@ -5,6 +5,7 @@ import pytest
 
 from spoolwright.bench import consistency, inertia
 from spoolwright.bench.inertia_reading import GRAVITY
+from spoolwright.bench.instrument import Instrument
 from spoolwright.bench.propagation import Known
 from spoolwright.bench.swing import Swing, fit
 from spoolwright.bench.uncertainty import Measured
@@ -150,3 +151,24 @@ def test_swings_nobody_counts_are_refused() -> None:
 def test_a_count_is_exact() -> None:
     count = inertia.known(inertia_methods.method("pin").asks[2], "20")
     assert count == Known("Swings that were timed", Measured(20.0, 0.0, "count"))
+
+
+def test_an_instrument_of_the_shops_own_makes_the_uncertainty_of_what_it_measured() -> None:
+    caliper = Instrument("caliper", "length", 1e-5, limit=3e-5)
+    _, arbor, *_ = inertia_methods.method("sizes").asks
+    taken = inertia.known(arbor, "25.0 mm", instrument=caliper)
+    # Limits as a rectangle, JCGM 100:2008, 4.3.7; the digit that was typed is coarser than the display.
+    assert taken.measured.uncertainty == pytest.approx(np.hypot(1e-4 / np.sqrt(12), 3e-5 / np.sqrt(3)))
+    assert taken.measured.value == pytest.approx(25e-3)
+    mass = inertia_methods.method("sizes").asks[0]
+    assert inertia.known(mass, "18.4 g", instrument=caliper) == inertia.known(mass, "18.4 g")
+
+
+@pytest.mark.parametrize(("limit", "thumb"), [(None, True), (0.05, True), (0.2, False)])
+def test_a_stopwatch_whose_limit_holds_the_thumb_is_not_charged_for_it_twice(
+    limit: float | None, thumb: bool
+) -> None:
+    watch = Instrument("stopwatch", "time", 0.01, limit=limit)
+    taken = inertia.known(inertia_methods.method("fall").asks[1], "1.60 s", by_hand=True, instrument=watch)
+    assert any("by hand" in source for source, _, _ in taken.parts) is thumb
+    assert taken.measured.uncertainty >= inertia.BY_HAND

@@ -21,8 +21,8 @@ def test_the_study_finds_what_was_put_into_it(shop: Any) -> None:
     caliper = marked(shelf.CALIPER)
     assert caliper
     (study,) = caliper.studies
-    assert len(study.parts) == len(shelf.WASHERS)
-    assert len(study.persons) == 2
+    assert len(study.tries.parts) == len(shelf.WASHERS)
+    assert len(study.tries.persons) == 2
     assert 0.4 < study.read.spreads["repeatability"].deviation / shelf.EACH_TIME < 2.0
 
 

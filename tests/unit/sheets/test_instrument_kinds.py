@@ -7,6 +7,7 @@ import pytest
 from spoolwright.quantities import DIMENSIONS
 from spoolwright.sheets import instrument_kinds
 from spoolwright.sheets.instrument_kinds import InstrumentKind, step_dimension
+from spoolwright.shop.records.reading import WAYS
 
 EVERY = list(instrument_kinds.kinds().values())
 
@@ -34,6 +35,13 @@ def test_every_kind_has_its_size_its_source_and_a_way_to_check_it(kind: Instrume
     assert kind.source
     if kind.how == "judgement prior":
         assert "DIN" not in kind.source
+
+
+def test_what_records_a_signal_by_itself_says_which() -> None:
+    takes = {key: kind.takes for key, kind in instrument_kinds.kinds().items() if kind.takes}
+    assert set(takes) == {"phone", "recorder"}
+    assert "swing" not in takes["recorder"]
+    assert {way for ways in takes.values() for way in ways} - {"swing"} <= set(WAYS)
 
 
 def test_a_step_of_temperature_is_no_temperature() -> None:

@@ -112,20 +112,23 @@ def _instruments(reading: Any, values: list[Any], system: str) -> Iterable[Instr
     held = instruments.numbered(reading.instrument_id) if reading.instrument_id else None
     by_hand = by_hand_of(reading)
     if held is not None and values:
-        yield Instrument(held.called, _sure(held, values[0], system), _checked(held, system))
+        yield Instrument(held.called, _sure(held, values, system), _checked(held, system))
     elif by_hand is not None and by_hand.instrument:
         yield Instrument(by_hand.instrument, "as the budget below has it")
 
 
-def _sure(held: Shelved, value: Any, system: str) -> str:
+def _sure(held: Shelved, values: list[Any], system: str) -> str:
     """What is known of the instrument: its smallest step, its stated limit, its study."""
-    own = held.measuring(value.dimension)
+    own = held.now
+    read = next((value for value in values if value.dimension == own.dimension), None)
     said = []
     if own.resolution:
         said.append(f"shows {shown.quantity(own.resolution, own.dimension, system)}")
-    limit = own.stated_limit(value.value_si)
+    limit = own.stated_limit(read.value_si) if read else own.limit
     if limit is not None:
         said.append(f"stated to ± {shown.quantity(limit, own.dimension, system)}")
+    if own.share and not read:
+        said.append(f"stated to ± {quantities.show(own.share, 'ratio', unit='%')} of what it shows")
     if own.study is not None:
         again = shown.quantity(own.study.repeatability, own.dimension, system)
         said.append(f"one hand again to {again} by the {own.study.words}")
@@ -136,8 +139,11 @@ def _checked(held: Shelved, system: str) -> str:
     if not held.checks:
         return ""
     check = held.checks[0]
+    # To the digit that its display has: what it was off by is lost in fewer.
+    finest = held.known.resolution_si or check.standard_uncertainty_si or None
     found, nominal = (
-        quantities.show(value, held.row.dimension, system) for value in (check.found_si, check.nominal_si)
+        quantities.show(value, held.row.dimension, system, finest).partition(shown.PLUS_MINUS)[0]
+        for value in (check.found_si, check.nominal_si)
     )
     return shown.raised(f"{when.dated(check.day)}, against {check.against}: {found} for {nominal}")
 

@@ -9,6 +9,7 @@ from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written
 from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.questions.kept_inertia import KeptInertia
 from spoolwright.shop.records.attachment import Attachment
+from spoolwright.shop.records.instrument import Instrument
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
 
@@ -26,15 +27,16 @@ def take_inertia(
     kept: KeptInertia,
     conditions: Mapping[str, Any],
     attachment: Attachment | None = None,
+    instrument: Instrument | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`attachment` is the record of the swing, where there was one."""
+    """`attachment` is the record of the swing, where there was one; `instrument` one of ours."""
     return take_reading(
         hand=hand,
         visit=visit,
         values=values_of(kept),
         conditions=conditions,
         way="inertia",
-        signal=Signal(attachment, kept.as_data()),
+        signal=Signal(attachment, kept.as_data(), instrument),
         beside=beside,
     )

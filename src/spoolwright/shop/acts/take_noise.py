@@ -9,6 +9,7 @@ from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written
 from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.questions.kept_noise import BEARING, KeptNoise
 from spoolwright.shop.records.attachment import Attachment
+from spoolwright.shop.records.instrument import Instrument
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
 
@@ -27,15 +28,16 @@ def take_noise(
     kept: KeptNoise,
     conditions: Mapping[str, Any],
     attachment: Attachment | None = None,
+    instrument: Instrument | None = None,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`attachment` is the recording."""
+    """`attachment` is the recording, `instrument` what took it if it is one of ours."""
     return take_reading(
         hand=hand,
         visit=visit,
         values=values_of(kept),
         conditions=conditions,
         way="bearing noise" if kept.about == BEARING else "gear noise",
-        signal=Signal(attachment, kept.as_data()),
+        signal=Signal(attachment, kept.as_data(), instrument),
         beside=beside,
     )

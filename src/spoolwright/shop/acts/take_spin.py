@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from typing import Any
 
 from spoolwright.bench.spin_down import SpinDown
@@ -11,9 +12,10 @@ from spoolwright.judgement.spin_verdict import SpinVerdict
 from spoolwright.shop.acts.open_diary import NOTHING_BESIDE, Beside, Written
 from spoolwright.shop.acts.take_reading import Signal, Value, take_reading
 from spoolwright.shop.questions.signals import kept_spin
-from spoolwright.shop.records.attachment import Attachment
 from spoolwright.shop.records.people import Person
 from spoolwright.shop.records.visit import Visit
+
+NO_FILE = Signal()
 
 
 def values_of(spin: SpinDown) -> Sequence[Value]:
@@ -35,16 +37,16 @@ def take_spin(
     spin: SpinDown,
     verdict: SpinVerdict | None = None,
     conditions: Mapping[str, Any],
-    attachment: Attachment | None = None,
+    heard: Signal = NO_FILE,
     beside: Beside = NOTHING_BESIDE,
 ) -> Written:
-    """`verdict` is what was said of it; `attachment` is the recording or the file of ticks, if any."""
+    """`verdict` is what was said of it; `heard` the recording or the file of ticks, and what took it."""
     return take_reading(
         hand=hand,
         visit=visit,
         values=values_of(spin),
         conditions=conditions,
         way="spin-down",
-        signal=Signal(attachment, kept_spin(spin, verdict).as_data()),
+        signal=replace(heard, analysis=kept_spin(spin, verdict).as_data()),
         beside=beside,
     )

@@ -114,6 +114,14 @@ def measuring(dimension: str) -> tuple[Shelved, ...]:
     return tuple(one for one in every(put_away=False) if one.row.dimension == dimension)
 
 
+def taking(way: str, dimensions: Sequence[str] = ()) -> tuple[Shelved, ...]:
+    """Those in use that record such a signal by themselves, then those that measure one of these."""
+    found = every(put_away=False)
+    by_itself = [one for one in found if way in one.kind.takes]
+    by_hand = [one for key in dimensions for one in found if one.row.dimension == key]
+    return tuple({one.row.pk: one for one in (*by_itself, *by_hand)}.values())
+
+
 def study(number: int) -> tuple[Shelved, Study] | None:
     """One study with its instrument."""
     row = GaugeStudy.objects.filter(pk=number).select_related("instrument").first()

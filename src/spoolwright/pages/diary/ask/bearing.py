@@ -13,6 +13,7 @@ from spoolwright.bench.bearing_rates import Bearing
 from spoolwright.bench.recording import Recording
 from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
+from spoolwright.pages.diary.ask.taken_with import FIELD, TakenWith
 from spoolwright.pages.gathered import noise
 from spoolwright.sheets.cautions import FAST_SPOOL
 from spoolwright.shop.questions.blocks import Block
@@ -27,11 +28,12 @@ MOTOR = (
 SIZES = ("balls", "ball_diameter", "pitch_diameter")
 
 
-class BearingForm(SignalForm):
+class BearingForm(SignalForm, TakenWith):
     what = "bearing"
     title = "The noise of a bearing"
     button = "Write the reading"
     template = "diary/ask/_bearing.html"
+    way = "bearing noise"
     cautions = (MOTOR, FAST_SPOOL)
     file_label = "The recording"
     file_hint = (
@@ -40,7 +42,7 @@ class BearingForm(SignalForm):
     )
     accepts = ",".join((*sound_kinds.ENDINGS, *sound_kinds.MEDIA))
     records = 30
-    looks_at = (FILE, *LABELS, "place", "turning", "speed", "marks", *SIZES)
+    looks_at = (FILE, *LABELS, "place", "turning", "speed", "marks", *SIZES, FIELD)
 
     place = forms.ChoiceField(label="Which bearing", widget=forms.RadioSelect)
     balls = forms.IntegerField(
@@ -86,14 +88,19 @@ class BearingForm(SignalForm):
         places = [(one.place, one.place) for one in (self.desk.sheet.bearings if self.desk.sheet else ())]
         self.fields["place"].choices = [*places, (OTHER, "another, its balls typed below")]
         self.fields["place"].initial = places[0][0] if places else OTHER
+        self.offer_instruments()
         self.ask_questions(self.questions)
+
+    def started(self) -> dict[str, Any]:
+        return self.instrument_last_time()
 
     def started_again(self, old: Block) -> dict[str, Any]:
         if old.kind != "reading":
             return super().started_again(old)
         kept = noise_of(old.part)
         held = {"turning": HELD, "speed": kept.speed} if kept and kept.speed else {"turning": COAST}
-        return super().started_again(old) | ({"place": kept.place} | held if kept else {})
+        again = super().started_again(old) | self.instrument_of(old)
+        return again | ({"place": kept.place} | held if kept else {})
 
     def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Recording:
         return recording.read(data, name=name)

@@ -13,6 +13,7 @@ from spoolwright.bench.gear_noise import Gears
 from spoolwright.bench.recording import Recording
 from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
+from spoolwright.pages.diary.ask.taken_with import FIELD, TakenWith
 from spoolwright.pages.gathered import noise
 from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.kept_noise import KeptNoise, kept_gears, noise_of
@@ -24,11 +25,12 @@ TURNING = (
 )
 
 
-class GearsForm(SignalForm):
+class GearsForm(SignalForm, TakenWith):
     what = "gears"
     title = "The noise of the gears"
     button = "Write the reading"
     template = "diary/ask/_gears.html"
+    way = "gear noise"
     cautions = (TURNING,)
     file_label = "The recording"
     file_hint = (
@@ -37,7 +39,7 @@ class GearsForm(SignalForm):
     )
     accepts = ",".join((*sound_kinds.ENDINGS, *sound_kinds.MEDIA))
     records = 30
-    looks_at = (FILE, *LABELS, "wheels", "teeth", "speed", "clicks")
+    looks_at = (FILE, *LABELS, "wheels", "teeth", "speed", "clicks", FIELD)
 
     wheels = forms.ChoiceField(label="Which gears", widget=forms.RadioSelect)
     teeth = forms.CharField(
@@ -67,6 +69,7 @@ class GearsForm(SignalForm):
         super().lay_out()
         self.fields["wheels"].choices = [*self._of_sheet(), (OTHER, "others, their teeth typed below")]
         self.fields["wheels"].initial = self.fields["wheels"].choices[0][0]
+        self.offer_instruments()
         self.ask_questions(self.questions)
 
     def _of_sheet(self) -> list[tuple[str, str]]:
@@ -78,11 +81,15 @@ class GearsForm(SignalForm):
             ways.append((LOW, f"its low gear: {found.low_main_teeth} and {found.low_pinion_teeth} teeth"))
         return ways
 
+    def started(self) -> dict[str, Any]:
+        return self.instrument_last_time()
+
     def started_again(self, old: Block) -> dict[str, Any]:
         if old.kind != "reading":
             return super().started_again(old)
         kept = noise_of(old.part)
-        return super().started_again(old) | ({"speed": kept.speed} if kept else {})
+        again = super().started_again(old) | self.instrument_of(old)
+        return again | ({"speed": kept.speed} if kept else {})
 
     def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Recording:
         return recording.read(data, name=name)

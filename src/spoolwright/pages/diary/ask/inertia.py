@@ -15,6 +15,7 @@ from spoolwright.pages.diary.ask import conditions
 from spoolwright.pages.diary.ask.inertia_fields import BY_HAND, KnownField, timing_field
 from spoolwright.pages.diary.ask.ink_form import InkForm
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
+from spoolwright.pages.diary.ask.taken_with import FIELD, TakenWith
 from spoolwright.pages.diary.desk import Desk
 from spoolwright.pages.diary.told import pictures, readings
 from spoolwright.pages.gathered import inertia as told_inertia
@@ -41,10 +42,14 @@ class MethodChooser(InkForm):
         return [(one, self.desk.way("inertia", method=one.id)) for one in inertia_methods.methods().values()]
 
 
-class InertiaForm(SignalForm):
+class InertiaForm(SignalForm, TakenWith):
     what = "inertia"
     button = "Write the reading"
     template = "diary/ask/_inertia.html"
+    way = "swing"
+    of_instrument = (
+        "The one it rests on most. What is known of it goes into the uncertainty of what it measured."
+    )
     buttons = "diary/ask/_inertia_buttons.html"
     file_label = "A record of the swing, instead of timing it"
     file_hint = (
@@ -65,11 +70,25 @@ class InertiaForm(SignalForm):
         # A record can stand for the swings that were timed, so those fields may stay empty.
         timed = ("time", "swings") if self.method.takes_record else ()
         asks = {one.key: KnownField(one, required=one.key not in timed) for one in self.method.asks}
+        self.offer_instruments()
         self.fields |= asks | conditions.fields(KEYS, self.desk.sheet)
         if any(one.dimension == "time" for one in self.method.asks):
             self.fields["timing"] = timing_field()
         if self.method.takes_record:
             self.ask_questions(self.questions)
+
+    @property
+    def measures(self) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(one.dimension for one in self.method.asks))
+
+    @property
+    def remembered_as(self) -> str:
+        return f"inertia {self.method.id}"
+
+    def offer_instruments(self) -> None:
+        # What records a swing by itself is no use to a method that takes no record.
+        self.way = "swing" if self.method.takes_record else ""
+        super().offer_instruments()
 
     @property
     def cautions(self) -> tuple[str, ...]:  # type: ignore[override]
@@ -79,7 +98,7 @@ class InertiaForm(SignalForm):
     def looks_at(self) -> tuple[str, ...]:  # type: ignore[override]
         """Whoever wants to see the result wants to hear what is missing for it."""
         own = tuple(one.key for one in self.method.asks)
-        return (FILE, *LABELS, *own, *KEYS, "timing", "__all__")
+        return (FILE, *LABELS, *own, *KEYS, "timing", FIELD, "__all__")
 
     @property
     def action(self) -> str:
@@ -102,12 +121,13 @@ class InertiaForm(SignalForm):
         return self.desk.way("inertia")
 
     def started(self) -> dict[str, Any]:
-        return {"line": "off"} | conditions.started(self.desk, KEYS)
+        return {"line": "off"} | conditions.started(self.desk, KEYS) | self.instrument_last_time()
 
     def started_again(self, old: Block) -> dict[str, Any]:
         if old.kind != "reading":
             return super().started_again(old)
-        return super().started_again(old) | conditions.as_fields(old.part.conditions)
+        written = conditions.as_fields(old.part.conditions)
+        return super().started_again(old) | written | self.instrument_of(old)
 
     def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Any:
         record = swing_file.read(data, name=name)
@@ -138,7 +158,9 @@ class InertiaForm(SignalForm):
     def _known(self, key: str, by_hand: bool) -> Known:
         field = self.fields[key]
         assert isinstance(field, KnownField)
-        return field.known(self[key].data, by_hand=by_hand)
+        own = self.tool and self.tool.row.dimension == field.asked.dimension
+        tool = self.tool.measuring(field.asked.dimension) if self.tool and own else None
+        return field.known(self[key].data, by_hand=by_hand, tool=tool)
 
     def by_sheet(self, line_on: bool) -> Measured | None:
         """What the reel's sheet says of the same spool."""

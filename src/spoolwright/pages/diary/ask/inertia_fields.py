@@ -8,6 +8,7 @@ from django import forms
 
 from spoolwright import quantities
 from spoolwright.bench import inertia
+from spoolwright.bench.instrument import Instrument
 from spoolwright.bench.propagation import Known
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.pages.diary.ask.tries import TriesInput
@@ -40,9 +41,9 @@ class KnownField(forms.CharField):
     def run_validators(self, value: Any) -> None:
         """The bench has looked at it already."""
 
-    def known(self, text: str, *, by_hand: bool = False) -> Known:
+    def known(self, text: str, *, by_hand: bool = False, tool: Instrument | None = None) -> Known:
         try:
-            return inertia.known(self.asked, text, by_hand=by_hand)
+            return inertia.known(self.asked, text, by_hand=by_hand, instrument=tool)
         except quantities.NotAQuantity as fault:
             raise forms.ValidationError(str(fault)) from fault
         except Unreadable as fault:

@@ -20,15 +20,19 @@ def instrument_field(dimension: str, tools: Sequence[str] = ()) -> forms.ChoiceF
         instruments.measuring(dimension),
         key=lambda one: tools.index(one.row.kind) if one.row.kind in tools else len(tools),
     )
+    return field_of(
+        found,
+        "none of these: the usual tool for it",
+        "Its own study, or what is stated of it, makes the uncertainty.",
+    )
+
+
+def field_of(found: Sequence[Shelved], none: str, told: str) -> forms.ChoiceField | None:
+    """The choice among these, and none of them; None while there are none."""
     if not found:
         return None
-    choices = [(one.row.mark, one.called) for one in found]
-    return forms.ChoiceField(
-        label="Taken with",
-        required=False,
-        choices=[*choices, (NONE_OF_OURS, "none of these: the usual tool for it")],
-        help_text="Its own study, or what is stated of it, makes the uncertainty.",
-    )
+    choices = [*((one.row.mark, one.called) for one in found), (NONE_OF_OURS, none)]
+    return forms.ChoiceField(label="Taken with", required=False, choices=choices, help_text=told)
 
 
 def chosen(form: forms.Form, field: str = "instrument") -> Shelved | None:

@@ -8,7 +8,7 @@ from typing import Any
 
 from django import forms
 
-from spoolwright.bench import recording, sound_kinds, spin_reading, ticks
+from spoolwright.bench import recording, sound_kinds, spin_clock, spin_reading, ticks
 from spoolwright.bench.spin_down import SpinDown
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.judgement.free_spin import bare_inertia
@@ -16,6 +16,7 @@ from spoolwright.judgement.spin_verdict import SpinVerdict, spin_verdict
 from spoolwright.pages.diary.ask import as_measured, conditions
 from spoolwright.pages.diary.ask.conditions import AboveNothing
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
+from spoolwright.pages.diary.ask.taken_with import FIELD, TakenWith
 from spoolwright.pages.diary.told import pictures, readings
 from spoolwright.pages.words import shown
 from spoolwright.sheets import reading_kinds
@@ -36,11 +37,13 @@ INERTIA_UNSURE = 0.05
 """Standard uncertainty of an inertia from a sheet or typed, as a share: judgement prior."""
 
 
-class SpinForm(SignalForm):
+class SpinForm(SignalForm, TakenWith):
     what = "spin"
     title = "A spin-down"
     button = "Write the reading"
     template = "diary/ask/_spin.html"
+    way = "spin-down"
+    of_instrument = "What is stated of its clock goes into the uncertainty."
     cautions = (FAST_SPOOL,)
     file_label = "The sound of the spool, or its ticks"
     file_hint = (
@@ -50,7 +53,7 @@ class SpinForm(SignalForm):
     )
     accepts = ",".join((*sound_kinds.ENDINGS, *sound_kinds.MEDIA, ".csv", ".txt", "text/csv", "text/plain"))
     records = 60
-    looks_at = (FILE, *LABELS, "heard_as", "marks", "inertia", "inertia_from")
+    looks_at = (FILE, *LABELS, "heard_as", "marks", "inertia", "inertia_from", FIELD)
 
     heard_as = forms.ChoiceField(
         label="What is heard of a turn",
@@ -79,6 +82,7 @@ class SpinForm(SignalForm):
 
     def lay_out(self) -> None:
         super().lay_out()
+        self.offer_instruments()
         self.fields |= conditions.fields(KEYS, self.desk.sheet)
         typed = (TYPED, "as typed below")
         unknown = (UNKNOWN, "not known: speed and time are written, the drags are not")
@@ -98,12 +102,13 @@ class SpinForm(SignalForm):
         return [self[key] for key in self.fields if key in KEYS]
 
     def started(self) -> dict[str, Any]:
-        return conditions.started(self.desk, KEYS)
+        return conditions.started(self.desk, KEYS) | self.instrument_last_time()
 
     def started_again(self, old: Block) -> dict[str, Any]:
         if old.kind != "reading":
             return super().started_again(old)
-        return super().started_again(old) | conditions.as_fields(old.part.conditions)
+        written = conditions.as_fields(old.part.conditions)
+        return super().started_again(old) | written | self.instrument_of(old)
 
     def read_signal(self, data: Any, name: str, answers: Mapping[str, Any]) -> Any:
         """Sound, or tick times from text: the first bytes say which."""
@@ -129,7 +134,7 @@ class SpinForm(SignalForm):
     def _fitted(self, heard: Any, inertia: Measured | None, given: Mapping[str, Any]) -> SpinDown:
         way = "hum" if given.get("heard_as") == HUM else "ticks"
         spun = spin_reading.read(heard, inertia, heard_as=way, a_turn=self._a_turn(given))
-        return replace(spun, notes=(*self.sound_notes, *spun.notes))
+        return spin_clock.with_clock(replace(spun, notes=(*self.sound_notes, *spun.notes)), self.clock_share)
 
     @staticmethod
     def _a_turn(given: Mapping[str, Any]) -> int:

@@ -22,12 +22,14 @@ def inertia(desk: Desk) -> HttpResponse:
 
     def act() -> Written:
         assert form.kept is not None
+        form.remember_instrument()
         return take_inertia(
             hand=desk.hand,
             visit=desk.visit,
             kept=form.kept,
             conditions=form.conditions(),
             attachment=form.file.last,
+            instrument=form.tool_row,
             beside=form.beside(),
         )
 

@@ -23,12 +23,14 @@ def gears(desk: Desk) -> HttpResponse:
 def _write(desk: Desk, form: BearingForm | GearsForm) -> HttpResponse:
     def act() -> Written:
         assert form.kept is not None
+        form.remember_instrument()
         return take_noise(
             hand=desk.hand,
             visit=desk.visit,
             kept=form.kept,
             conditions=form.conditions(),
             attachment=form.file.last,
+            instrument=form.tool_row,
             beside=form.beside(),
         )
 

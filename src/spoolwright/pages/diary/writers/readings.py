@@ -69,13 +69,14 @@ def spin(desk: Desk) -> HttpResponse:
 
     def act() -> Written:
         assert form.spun is not None
+        form.remember_instrument()
         return take_spin(
             hand=desk.hand,
             visit=desk.visit,
             spin=form.spun,
             verdict=form.verdict,
             conditions=form.conditions(),
-            attachment=form.file.last,
+            heard=Signal(form.file.last, instrument=form.tool_row),
             beside=form.beside(),
         )
 
