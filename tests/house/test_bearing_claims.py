@@ -50,3 +50,10 @@ def test_a_work_that_fits_hybrids_promises_no_less_drag_than_new_steel_ones() ->
     )
     assert hybrid[0] >= steel[0]
     assert hybrid[1] >= steel[1]
+
+
+def test_a_work_that_fits_hybrids_is_no_answer_to_short_casts_or_a_short_spin() -> None:
+    text = (ROOT / "src/spoolwright/judgement/works.toml").read_text("utf-8")
+    hybrid = next(work for work in tomllib.loads(text)["works"] if work["id"] == "hybrid-spool-bearings")
+    assert "casts-short" not in hybrid.get("answers", ())
+    assert "spin_time" not in hybrid.get("readings", ())
