@@ -74,7 +74,7 @@ def test_components_of_ten_parts() -> None:
 def test_the_older_way_by_ranges_on_the_same_data() -> None:
     # AIAG MSA, 4th edition, average and range; opened in public test files: repeatability 0.2019,
     # reproducibility 0.2297, both 0.3058, parts 1.1046 (+-0.0001), classes 5.09 (+-0.01). Arithmetic on
-    # the published numbers, no code of ours: that uses the analysis of variance, whose intervals must hold them.
+    # the published numbers, no code of ours: it uses the analysis of variance; its intervals must hold them.
     k1, k2, k3 = 0.5908, 0.5231, 0.3146
     ranges = np.ptp(TEN_PARTS, axis=2).mean()
     repeated = ranges * k1

@@ -49,9 +49,9 @@ def test_end_gauge() -> None:
 
 
 def test_end_gauge_to_second_order() -> None:
-    # H.1.7: 34 nm (+-0.5) with the products of expansion and temperature. Opened, as above. The first order is
-    # ours; the two products are arithmetic on the published numbers, no code of ours (it stops at first order).
-    # Their terms are the Guide's, 5.1.2 note; a draw of the whole agrees within its own error.
+    # H.1.7: 34 nm (+-0.5) with the products of expansion and temperature. Opened, as above. The first order
+    # is ours; the two products are arithmetic on the published numbers, no code of ours (that stops at first
+    # order). Their terms are the Guide's, 5.1.2 note; a draw of the whole agrees within its own error.
     first, _ = propagate("length", "ratio", end_gauge, known(END_GAUGE))
     long = END_GAUGE["standard"][0]
     warm = long * END_GAUGE["difference"][1] * np.hypot(END_GAUGE["room"][1], END_GAUGE["cycle"][1])
@@ -96,7 +96,7 @@ def test_inputs_that_were_read_together() -> None:
 def test_a_ten_kilogram_weight() -> None:
     # EA-4/02, example S2: 22.5, 15/sqrt 3 (limits), 14.2 and twice 10/sqrt 3 (limits) mg: 29.147 mg (+-0.01).
     # Published budget, opened. Its degrees of freedom (33) rest on some of type B that it does not print, and
-    # ours are never pooled: each scatter is widened alone (bench/student.py), so that row has no code of ours.
+    # ours are never pooled: each scatter is widened alone (bench/student.py), no code of ours answers it.
     parts = {"standard": 22.5, "drift": 15 * RECTANGLE, "comparison": 14.2, "corners": 10 * RECTANGLE}
     rows = [Contribution("mass", name, "B", u) for name, u in parts.items()]
     rows.append(Contribution("mass", "buoyancy", "B", 10 * RECTANGLE))
