@@ -83,6 +83,19 @@ def test_from_the_state_before_the_last_with_data(own_database: None) -> None:
     assert [found.title for found in find("Moloveien")] == ["Ragna Solbu"]
 
 
+def test_ink_holds_on_the_way_back(own_database: None) -> None:
+    """Winding a migration back remakes a table on SQLite, and a table that is remade loses its triggers."""
+    states = [("shop", "0008_instruments"), ("shop", "0007_more_ways")]
+    walk.everything(people.bench_hand(), without=younger_than(states[-1]))
+    for state, remade in zip(states, ("shop_proofrow", "shop_reading"), strict=True):
+        go_to(state)
+        kept = everything_in_ink()
+        assert kept[remade]
+        assert [name for name, rows in kept.items() if rows and not refused(f"DELETE FROM {name}")] == []
+        column = next(iter(kept[remade][0]))
+        assert refused(f"UPDATE {remade} SET {column} = {column}")
+
+
 def test_ink_laid_over_a_shop_that_has_data(own_database: None) -> None:
     """From the state before the ink: what was there is under lock afterwards."""
     first = ("shop", "0001_initial")
