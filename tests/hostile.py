@@ -6,7 +6,8 @@ import io
 import struct
 import zipfile
 import zlib
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
+from itertools import chain
 from typing import NamedTuple
 
 import numpy as np
@@ -47,6 +48,15 @@ def files() -> list[Hostile]:
     while len(made) < COUNT:
         made.append(next(damage))
     return made
+
+
+def named(names: Collection[str]) -> dict[str, bytes]:
+    """Those of these names among the ones that were thought of, without the rest being made."""
+    found = {
+        one.name: one.data for one in chain(_thought_of_sound(), _thought_of_text()) if one.name in names
+    }
+    assert set(found) == set(names)
+    return found
 
 
 def _sound(kind: str, channels: int = 1, rate: int = 48_000, seconds: float = _SECONDS) -> bytes:

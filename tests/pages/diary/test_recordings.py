@@ -55,9 +55,7 @@ def test_what_the_recording_lacks_is_said_with_the_reading(bench: Client, torbal
 
 def test_the_worst_files_are_refused_in_words_and_the_desk_still_answers(bench: Client, torbal: Any) -> None:
     visit = arrived(torbal)
-    bombs = {one.name: one.data for one in hostile.files() if one.name in WORST}
-    assert set(bombs) == set(WORST)
-    for name, data in bombs.items():
+    for name, data in hostile.named(WORST).items():
         sent = SPIN | {"words": "typed before"}
         answer = send(bench, way(visit, "spin"), "look", signal=file(data, "spin.m4a"), **sent)
         assert answer.status_code == 422, name
