@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 import pytest
@@ -51,6 +52,20 @@ def test_three_answers_each_with_how_sure_it_is(bench: Client, torbal: Any, type
     assert f"{verdict}: at least 0.64 mm is asked for" in page
     assert ("chance that this is wrong" in page) == (verdict != "Too close to call")
     assert ("chance that it is good" in page) == (verdict == "Too close to call")
+
+
+@pytest.mark.parametrize(("typed", "offered"), [("0.78", False), ("0.50", True), ("0.65", False)])
+def test_a_part_that_was_rejected_offers_its_finding(
+    bench: Client, torbal: Any, typed: str, offered: bool
+) -> None:
+    visit = arrived(torbal)
+    sent = {"part": "first friction disc", "values": typed, "values_unit": "mm"}
+    send(bench, way(visit, "hand") + DISC, **sent)
+    page = bench.get(f"/diary/{visit.tag}/").content.decode()
+    ways = re.findall(r'<a href="([^"]+)#next">Write it as a finding</a>', page)
+    assert bool(ways) == offered
+    for one in ways:
+        assert form(bench.get(one.replace("&amp;", "&")))["part"].value() == "first friction disc, hard fibre"
 
 
 def test_it_can_be_looked_at_before_it_is_written(bench: Client, torbal: Any) -> None:

@@ -14,6 +14,8 @@ from spoolwright.sheets import faults, reading_kinds
 from spoolwright.shop.questions import readings
 from spoolwright.shop.questions.blocks import Block
 
+LONGEST_PART = 200
+
 
 class FindingForm(InkForm):
     what = "finding"
@@ -27,7 +29,7 @@ class FindingForm(InkForm):
 
     part = WordsField(
         label="The part",
-        max_length=200,
+        max_length=LONGEST_PART,
         help_text="In your own words, from the sheet’s list, or touched on the drawing.",
     )
     touched = forms.CharField(required=False, max_length=100, widget=forms.HiddenInput)
@@ -72,7 +74,10 @@ class FindingForm(InkForm):
     def started(self) -> dict[str, Any]:
         key = self.desk.request.GET.get("touched", "")
         title = dict(self.drawn_parts).get(key, "")
-        return {"part": title, "touched": key} if title else {}
+        if title:
+            return {"part": title, "touched": key}
+        rejected = self.desk.request.GET.get("part", "")[:LONGEST_PART]
+        return {"part": rejected} if rejected else {}
 
     def started_again(self, old: Block) -> dict[str, Any]:
         if old.kind != "finding":

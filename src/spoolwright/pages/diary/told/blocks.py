@@ -20,6 +20,7 @@ from spoolwright.pages.words import when
 from spoolwright.sheets import faults
 from spoolwright.sheets.drag_setting import setting_of
 from spoolwright.shop.questions.blocks import Block
+from spoolwright.shop.questions.by_hand import by_hand_of
 from spoolwright.shop.questions.kept_inertia import inertia_of
 from spoolwright.shop.questions.kept_noise import drawn_noise_of, noise_of
 from spoolwright.shop.questions.kept_series import series_of
@@ -154,9 +155,17 @@ def _reading(desk: Desk, block: Block) -> dict[str, Any]:
             *told_series.below(reading, desk.system),
         ),
         "chart": reverse("diary:trace", args=[desk.visit.tag, block.entry.pk]) if drawn else "",
+        "finding": _to_the_finding(desk, reading),
         "paper": ways.to_paper("reading", block.entry.pk),
         "inputs": told_inertia.inputs(inertia, desk.system) if inertia else (),
     }
+
+
+def _to_the_finding(desk: Desk, reading: Any) -> str:
+    """Where a part that was rejected by hand becomes a finding; nowhere after the reel went home."""
+    kept = by_hand_of(reading)
+    rejected = kept is not None and kept.call is not None and kept.call.verdict == "reject"
+    return desk.way("finding", part=kept.title) if kept and rejected and desk.visit.is_open else ""
 
 
 def _finding(_: Desk, block: Block) -> dict[str, Any]:
