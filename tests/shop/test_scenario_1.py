@@ -58,7 +58,7 @@ def dropped(hand: Any, visit: Any, reel: Any, seed: int) -> Any:
     file = attach_file(hand=hand, data=made.data, original_name="half drag.csv")
     pulled = Pulled(made.trace, made.read)
     conditions = {**PULL, "star_turns": reel.star_turns}
-    written = take_pull(hand=hand, visit=visit, pulled=pulled, conditions=conditions, heard=Signal(file))
+    written = take_pull(hand=hand, visit=visit, pulled=pulled, conditions=conditions, attachment=file)
     return written.entry.reading
 
 
@@ -71,7 +71,8 @@ def spun(hand: Any, visit: Any, reel: Any, seed: int) -> Any:
     """The recording of the spool, attached and read."""
     made = spin(reel, seed, bare_inertia(known(SHEET)), "spin.wav")
     file = attach_file(hand=hand, data=made.data, original_name=made.name)
-    return take_spin(hand=hand, visit=visit, spin=made.read, conditions=ALONE, attachment=file).entry.reading
+    heard = Signal(file)
+    return take_spin(hand=hand, visit=visit, spin=made.read, conditions=ALONE, heard=heard).entry.reading
 
 
 @pytest.fixture
