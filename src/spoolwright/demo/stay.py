@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 from functools import wraps
 from typing import Any, TypeVar, cast
 
+from spoolwright.bench import spin_reading
 from spoolwright.bench.spin_clock import with_clock
 from spoolwright.demo import measuring, shelf
 from spoolwright.demo.measuring import Dropped
@@ -16,6 +17,7 @@ from spoolwright.demo.signals import KILOGRAM
 from spoolwright.demo.workshop import Workshop
 from spoolwright.judgement.price import Charge
 from spoolwright.judgement.release_gate import release_gate
+from spoolwright.judgement.spin_verdict import spin_verdict
 from spoolwright.shop.acts import clock
 from spoolwright.shop.acts.attach_file import attach_file
 from spoolwright.shop.acts.issue_invoice import issue_invoice
@@ -36,7 +38,7 @@ from spoolwright.shop.acts.take_spin import take_spin
 from spoolwright.shop.acts.write_finding import write_finding
 from spoolwright.shop.acts.write_word import write_word
 from spoolwright.shop.acts.write_work import Done, Fitted, Labour, Lubricated, write_work
-from spoolwright.shop.questions import by_number
+from spoolwright.shop.questions import by_number, reel_sheets
 from spoolwright.shop.questions.readings import to_prove
 
 Sentence = TypeVar("Sentence", bound=Callable[..., Any])
@@ -120,10 +122,15 @@ class Stay:
     @_minutes_on(1)
     def spun(self, dropped: Dropped, words: str = "", conditions: Mapping[str, Any] = BARE) -> Any:
         """A spin from its recording or its list of ticks; spins are Ingjerd's."""
+        spin = with_clock(dropped.read, shelf.CLOCK)
+        version = self.visit.reel.sheet_version
+        bare = conditions.get("line") == "off" and conditions.get("brakes") in ("off", "none")
+        sheet = reel_sheets.read(version) if version else None
         return take_spin(
             hand=self.shop.ingjerd,
             visit=self.visit,
-            spin=with_clock(dropped.read, shelf.CLOCK),
+            spin=spin,
+            verdict=spin_verdict(spin, spin_reading.steps(spin), sheet, bare=bare),
             conditions=conditions,
             heard=Signal(self._attach(dropped), instrument=self.shop.instruments.get(shelf.PHONE)),
             beside=Beside(words),
