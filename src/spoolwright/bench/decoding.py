@@ -87,7 +87,7 @@ def decode(path: Path, kind: SoundKind, *, name: str = "") -> Decoded:
     Examples
     --------
     >>> from spoolwright.bench.sound_kinds import WAV
-    >>> decode(Path("no such file"), WAV)
+    >>> decode(Path("no such file"), WAV)  # doctest: +ELLIPSIS
     Traceback (most recent call last):
     ...
     spoolwright.bench.unreadable.Unreadable: The file cannot be opened as WAV: ...

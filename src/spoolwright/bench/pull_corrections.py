@@ -332,7 +332,7 @@ def corrected_pulls(
     Examples
     --------
     >>> way = LineWay(pulley=Measured(1.25, 0.0, "ratio"))
-    >>> corrected_pulls([OnePull(1, 50.0)], Gauge(), way)[0][0].running
+    >>> float(corrected_pulls([OnePull(1, 50.0)], Gauge(), way)[0][0].running)
     40.0
     """
     if way.straight:

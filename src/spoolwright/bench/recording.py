@@ -95,7 +95,7 @@ def read(data: bytes | Path, *, name: str = "") -> Recording:
 
     Examples
     --------
-    >>> read(b"%PDF-1.7", name="bill.pdf")
+    >>> read(b"%PDF-1.7", name="bill.pdf")  # doctest: +ELLIPSIS
     Traceback (most recent call last):
     ...
     spoolwright.bench.unreadable.Unreadable: bill.pdf: this is a PDF. Accepted: ...

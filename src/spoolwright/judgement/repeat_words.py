@@ -31,8 +31,8 @@ def fade_words(found: PullFade, system: str = "metric") -> tuple[str, ...]:
     Examples
     --------
     >>> from spoolwright.bench.pulls import OnePull
-    >>> fade_words(pull_fade.fit([OnePull(n, 50.0 - 3.0 * n) for n in range(8)]))[0][:20]
-    'The drag fades: -42 '
+    >>> fade_words(pull_fade.fit([OnePull(n, 50.0 - 3.0 * n) for n in range(8)]))[0][:19]
+    'The drag fades: -42'
     """
     first = show(found.first.value, "force", system, uncertainty=found.first.expanded)
     does = _FADE[found.verdict]
@@ -71,7 +71,7 @@ def speed_words(found: PullSpeed, system: str = "metric") -> tuple[str, ...]:
     >>> from spoolwright.bench.pulls import OnePull
     >>> taken = [OnePull(v, 30.0, judder=0.3 if v < 0.1 else 0.04) for v in (0.02, 0.05, 0.2, 0.5)]
     >>> speed_words(pull_speed.fit(taken))[1:]
-    ('Juddered up to 0.050 m/s of line.', 'Smooth from 0.20 m/s of line.')
+    ('Juddered up to 0.0500 m/s of line.', 'Smooth from 0.200 m/s of line.')
     """
     change = _percent(found.per_tenfold)
     said = [f"{_SPEED[found.verdict]} Ten times the line speed changes the pull by {change}."]
