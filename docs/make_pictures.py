@@ -101,10 +101,38 @@ def ladder(page: Any) -> bytes:
     return around(page, page.locator("#ladder figure"), page.locator("#ladder figure .at-desk"))
 
 
+def spin(page: Any) -> bytes:
+    """A recording that was dropped: drawn, with what it says of the bearings and what that rests on."""
+    settled(page, "/diary/88/write/spin/")
+    recording = data_folder() / "demo-files" / "reel-88" / "before" / "spin.wav"
+    page.locator("#next [name=signal]").set_input_files(recording)
+    drawn = page.locator("#next .drawn")
+    drawn.locator(".chart svg").first.wait_for()
+    return around(page, drawn, most=735)
+
+
+def book(page: Any) -> bytes:
+    """The coefficient that most proofs stand behind: from the sheet's range to what is believed now."""
+    settled(page, "/book/start-up-woven-carbon-greased-new-discs/")
+    page.locator("main [data-chart] svg").first.wait_for()
+    return shot(page, top=60, left=140, width=1000, height=760)
+
+
 def phone(page: Any) -> bytes:
+    return on_a_phone(page, "/arrival/")
+
+
+def thumb(page: Any) -> bytes:
+    """Keys as big as a gloved thumb, for the numbers that a hanging scale shows."""
+    return on_a_phone(page, "/diary/88/write/live/", to=".live-pad")
+
+
+def on_a_phone(page: Any, address: str, to: str = "") -> bytes:
+    """One screen of a phone, from the top of the page or from an element on it."""
     page.set_viewport_size({"width": PHONE[0], "height": PHONE[1]})
-    settled(page, "/arrival/")
-    taken = shot(page, top=0, left=0, width=PHONE[0], height=PHONE[1])
+    settled(page, address)
+    top = page.locator(to).bounding_box()["y"] - 24 if to else 0
+    taken = shot(page, top=top, left=0, width=PHONE[0], height=PHONE[1])
     page.set_viewport_size({"width": DESK[0], "height": DESK[1]})
     return taken
 
@@ -118,6 +146,9 @@ PICTURES: dict[str, Picture] = {
     "quote": quote,
     "proof": proof,
     "phone": phone,
+    "thumb": thumb,
+    "spin": spin,
+    "book": book,
 }
 
 
