@@ -72,3 +72,9 @@ def test_a_pull_is_taken_with_a_scale_of_the_shops_own(bench: Client, torbal: An
     run = [one.values.get(kind="pull_run").standard_uncertainty_si for one in (usual, own)]
     assert run[1] > run[0] + 0.5
     assert "With: hanging scale S1." in text(bench.get(f"/diary/{visit.tag}/"))
+    send(bench, way(visit, "pull"), signal_kept=kept, **PULL)
+    again = f"{way(visit, 'pull')}?again={own.entry.pk}"
+    assert form(bench.get(again))["gauge_own"].value() == "S1"
+    retire_instrument(hand=torbal, instrument=tool, why="lost")
+    add_instrument(hand=torbal, mark="S2", kind="hanging-scale", known=known)
+    assert form(bench.get(again))["gauge_own"].value() == ""

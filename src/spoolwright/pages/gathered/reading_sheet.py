@@ -142,7 +142,9 @@ def _checked(held: Shelved, system: str) -> str:
     # To the digit that its display has: what it was off by is lost in fewer.
     finest = held.known.resolution_si or check.standard_uncertainty_si or None
     found, nominal = (
-        quantities.show(value, held.row.dimension, system, finest).partition(shown.PLUS_MINUS)[0]
+        shown.unbroken(
+            quantities.show(value, held.row.dimension, system, finest).partition(shown.PLUS_MINUS)[0]
+        )
         for value in (check.found_si, check.nominal_si)
     )
     return shown.raised(f"{when.dated(check.day)}, against {check.against}: {found} for {nominal}")

@@ -157,7 +157,7 @@ class ByHandForm(InkForm):
         if kept is None:
             return super().started_again(old)
         typed = next((value.typed_text for value in old.part.values.all() if value.typed_text), "")
-        mark = old.part.instrument.mark if old.part.instrument else ""
+        mark = instrument.of_old(self, old)["instrument"]
         found = {"part": kept.part, "values": typed, "instrument": mark, "new_size": kept.new}
         return super().started_again(old) | conditions.as_fields(old.part.conditions) | found
 

@@ -8,6 +8,7 @@ from django import forms
 from django.http import HttpRequest
 
 from spoolwright.shop.questions import instruments
+from spoolwright.shop.questions.blocks import Block
 from spoolwright.shop.questions.instruments import Shelved
 
 KEPT = "instrument as last time"
@@ -51,6 +52,14 @@ def as_last_time(
     marks = [str(value) for value, _ in field.choices]  # type: ignore[misc]
     last = request.session.get(KEPT, {}).get(dimension)
     return last if last in marks else marks[0] if otherwise is None else otherwise
+
+
+def of_old(form: forms.Form, old: Block, field: str = "instrument") -> dict[str, str]:
+    """The one that took what is written again while it can be chosen, else none: not the first."""
+    offered = form.fields.get(field)
+    marks = [value for value, _ in offered.choices] if offered else []  # type: ignore[attr-defined]
+    mark = old.part.instrument.mark if old.part.instrument else NONE_OF_OURS
+    return {field: mark if mark in marks else NONE_OF_OURS}
 
 
 def remember(request: HttpRequest, dimension: str, mark: str) -> None:

@@ -12,7 +12,8 @@ from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.trace import TraceForm
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.pages.diary.ask import conditions, line_way
-from spoolwright.pages.diary.ask.gauge import as_last_time, gauge_fields, gauge_of, own_fields
+from spoolwright.pages.diary.ask.gauge import OWN, as_last_time, gauge_fields, gauge_of, own_fields
+from spoolwright.pages.diary.ask.instrument import of_old
 from spoolwright.pages.diary.ask.signal_file import FILE, LABELS, SignalForm
 from spoolwright.pages.diary.told import pictures, promised_band, readings
 from spoolwright.papers.figures import Span
@@ -110,7 +111,7 @@ class PullForm(SignalForm):
         kinds = {value.kind for value in old.part.values.all()}
         setting = HARD_ON if "pull_full" in kinds else PART_WAY
         written = conditions.as_fields(old.part.conditions)
-        return super().started_again(old) | written | {"setting": setting}
+        return super().started_again(old) | written | of_old(self, old, OWN) | {"setting": setting}
 
     def read_signal(self, data: bytes, name: str, answers: Mapping[str, Any]) -> Any:
         return pull_trace.read(data, name=name, form=TraceForm(**answers))

@@ -20,6 +20,7 @@ from spoolwright.bench.unreadable import Unreadable
 from spoolwright.judgement import drag_faults
 from spoolwright.pages.diary.ask import conditions, line_way, pull_rows
 from spoolwright.pages.diary.ask.gauge import OWN, as_last_time, gauge_fields, gauge_of, own_fields
+from spoolwright.pages.diary.ask.instrument import of_old
 from spoolwright.pages.diary.ask.pull_rows import PullRow
 from spoolwright.pages.diary.ask.rows import rows
 from spoolwright.pages.diary.ask.signal_file import FILE, SignalForm
@@ -193,6 +194,7 @@ class SeriesForm(SignalForm):
         if old.kind != "reading":
             return super().started_again(old)
         again = super().started_again(old) | conditions.as_fields(old.part.conditions)
+        again |= of_old(self, old, OWN)
         return again | ({"along": self._written.along} if self._written else {})
 
     def read_signal(self, data: bytes, name: str, answers: Any) -> Any:

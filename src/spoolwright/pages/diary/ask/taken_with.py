@@ -59,17 +59,13 @@ class TakenWith(InkForm):
 
     def instrument_last_time(self) -> dict[str, Any]:
         last = self.desk.request.session.get(instrument.KEPT, {}).get(self.remembered_as)
-        return {FIELD: self._offered(last)}
-
-    def instrument_of(self, old: Block) -> dict[str, Any]:
-        """The one that took what is written again."""
-        return {FIELD: self._offered(old.part.instrument.mark if old.part.instrument else None)}
-
-    def _offered(self, mark: str | None) -> str:
-        """This mark while it can be chosen; a select would show its first one for any other."""
         field = self.fields.get(FIELD)
         marks = [value for value, _ in field.choices] if field else []  # type: ignore[attr-defined]
-        return mark if mark in marks and mark is not None else instrument.NONE_OF_OURS
+        return {FIELD: last if last in marks else instrument.NONE_OF_OURS}
+
+    def instrument_of(self, old: Block) -> dict[str, str]:
+        """The one that took what is written again."""
+        return instrument.of_old(self, old, FIELD)
 
     def remember_instrument(self) -> None:
         if FIELD in self.fields:

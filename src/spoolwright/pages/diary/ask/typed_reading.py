@@ -92,7 +92,7 @@ class TypedReadingForm(InkForm):
     def started_again(self, old: Block) -> dict[str, Any]:
         if old.kind != "reading":
             return super().started_again(old)
-        written = conditions.as_fields(old.part.conditions)
+        written = conditions.as_fields(old.part.conditions) | instrument.of_old(self, old)
         return super().started_again(old) | written | {"values": self._typed_before(old)}
 
     def _typed_before(self, old: Block) -> str:
