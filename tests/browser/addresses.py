@@ -12,6 +12,7 @@ from spoolwright.shop.models import (
     Attachment,
     Customer,
     Entry,
+    GaugeStudy,
     Invoice,
     Parcel,
     Reel,
@@ -55,8 +56,9 @@ def of_entries(kind: str) -> Args:
 
 
 def signals() -> Args:
-    """Readings with a curve: the longest told visits have both kinds."""
-    kept = Entry.objects.exclude(reading=None).exclude(reading__way="typed").order_by("-pk")
+    """Readings with a curve, the oldest of each way that has one."""
+    without = ("typed", "by hand")
+    kept = Entry.objects.exclude(reading=None).exclude(reading__way__in=without).order_by("-pk")
     found = {entry.reading.way: entry for entry in kept}
     return [(entry.visit.tag, entry.pk) for entry in found.values()]
 
@@ -87,6 +89,13 @@ def pictures(folder: str) -> dict[str, Callable[[], Args]]:
         f"{folder}:sheet": lambda: list(sheets())[:1],
         f"{folder}:reel": lambda: [(described[0].reel_id,)],
         f"{folder}:visit": lambda: [(described[0].tag,)],
+    }
+
+
+def instruments(*pages: str) -> dict[str, Callable[[], Args]]:
+    """Pages of one instrument: the one that was studied."""
+    return {
+        f"instruments:{page}": lambda: [(GaugeStudy.objects.earliest("pk").instrument_id,)] for page in pages
     }
 
 
@@ -121,6 +130,10 @@ CHOSEN: dict[str, Callable[[], Args]] = {
     "reel_sheet:toml": lambda: sheets(1),
     "reel_sheet:new_version": lambda: list(sheets())[:1],
     "settings_page:person": lambda: [("torbal",)],
+    "instruments:add": lambda: [("micrometer",)],
+    "instruments:study": lambda: [(GaugeStudy.objects.earliest("pk").pk,)],
+    "paper:reading": lambda: [(entry,) for _, entry in signals()],
+    **instruments("one", "change", "check", "put_away", "add_study"),
     **pictures("carries"),
     **{route: once_compiled(chosen) for route, chosen in pictures("casts").items()},
     **pictures("long_run"),

@@ -63,13 +63,13 @@ def test_it_fits_is_accessible_and_whole(
     new_page: Callable[..., Page], shop: Shop, axe: Callable[[Page], None], route: str, size: str
 ) -> None:
     page = new_page(size, None if route == "sign_in:page" else shop.owner)
-    for address in addresses(route):
+    for number, address in enumerate(addresses(route)):
         answer = page.goto(address)
         assert answer, address
         assert answer.status == 200, address
         page.wait_for_function("!document.querySelector('[data-chart]:not([data-drawn])')")
         whole(page, address)
-        if size == "phone":  # at a desk stand the same things, further apart
+        if size == "phone" and not number:  # at a desk and at its other addresses stand the same things
             axe(page)
 
 

@@ -11,8 +11,7 @@ from spoolwright.shop.acts.make_sign_in_link import make_sign_in_link
 from tests.people import PASSWORD
 
 
-@pytest.mark.parametrize("size", ["desk", "phone"])
-@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize(("size", "scheme"), [("desk", "light"), ("phone", "dark")])
 def test_the_door_is_accessible_at_both_widths_and_in_both_lights(
     new_page: Callable[..., Page], axe: Callable[[Page], None], size: str, scheme: str
 ) -> None:

@@ -53,7 +53,7 @@ def _sentences(log: SpinLog) -> Iterable[str]:
         each = "; ".join(f"“{p.longer}” {p.ratio:.2g} times as long as “{p.shorter}”" for p in shown)
         yield f"Shown ({len(shown)} of {len(log.pairs)} pairs): {each}."
     else:
-        yield f"None of the {len(log.pairs)} differences between two kinds is shown."
+        yield f"No difference between two kinds is shown ({len(log.pairs)} looked at)."
     if len(shown) < len(log.pairs):
         yield "The other differences may be chance: nothing is to be said of them to a customer."
     yield f"{_BASIS[log.basis]} ({log.freedom} degrees of freedom, Tukey’s intervals, 95 % for all pairs)."

@@ -20,7 +20,7 @@ def spin_log(log: SpinLog, spins: Sequence[Spin], says: str, *, width: int | Non
     times = [spin.time for spin in spins] + [end for kind in log.kinds for end in (kind.low, kind.high)]
     ends = [min(times) / 1.1, max(times) * 1.1]
     x = house.x_axis("spin time, s", ends)
-    x["scale"] = x["scale"] | {"type": "log"}
+    x["scale"] = {"type": "log", "domain": x["scale"]["domain"], "nice": False}
     y = house.y_axis("", [-len(log.kinds) + 0.4, 0.9], values=[], domain=False)
     encoding = {"x": x, "y": y}
     place = {kind.kind: -row for row, kind in enumerate(log.kinds)}
