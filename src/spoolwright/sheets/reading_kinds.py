@@ -12,7 +12,16 @@ from typing import Any
 from spoolwright.quantities import DIMENSIONS, read
 from spoolwright.sheets.sourced import table, unknown
 
-WAYS = ("typed", "pull trace", "spin-down", "inertia", "pull series", "bearing noise", "gear noise")
+WAYS = (
+    "typed",
+    "pull trace",
+    "spin-down",
+    "pull series",
+    "inertia",
+    "bearing noise",
+    "gear noise",
+    "by hand",
+)
 
 CONDITIONS: Mapping[str, str] = MappingProxyType(
     {

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from spoolwright.shop.acts.refused import WordsWereMissing
-from spoolwright.shop.acts.set_aside import EntryTaughtNothing, WasSetAsideAlready, set_aside
+from spoolwright.shop.acts.set_aside import EntryHadNothingToTeach, WasSetAsideAlready, set_aside
 from spoolwright.shop.acts.take_back import take_back
 from tests.shop import walk
 
@@ -41,5 +41,5 @@ def test_what_is_aside_for_all_is_not_set_aside_again_for_one(hand: Any, owner: 
 
 def test_a_word_teaches_nothing(hand: Any, reading: Any) -> None:
     word = walk.write_word(hand=hand, visit=reading.visit, words="hello").entry
-    with pytest.raises(EntryTaughtNothing, match="word"):
+    with pytest.raises(EntryHadNothingToTeach, match="word"):
         set_aside(hand=hand, entry=word, reason="why not")

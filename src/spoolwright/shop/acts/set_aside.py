@@ -15,7 +15,7 @@ TEACHES = ("reading", "work", "finding")
 """The kinds of entry that the book learns from."""
 
 
-class EntryTaughtNothing(Refused):
+class EntryHadNothingToTeach(Refused):
     def __init__(self, kind: str) -> None:
         super().__init__(f"The book learns from {', '.join(TEACHES)}; this entry is a {kind}.")
 
@@ -30,7 +30,7 @@ def set_aside(*, hand: Person, entry: Entry, reason: str, coefficient: str = "")
     """From one coefficient by its key, or from all of them where none is named."""
     our_hand(hand)
     if entry.kind not in TEACHES:
-        raise EntryTaughtNothing(entry.kind)
+        raise EntryHadNothingToTeach(entry.kind)
     standing = SetAside.objects.filter(entry=entry, taken_back=None, coefficient__in=("", coefficient))
     if earlier := standing.select_related("author").first():
         raise WasSetAsideAlready(earlier)
