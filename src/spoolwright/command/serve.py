@@ -81,9 +81,8 @@ def _serve(args: argparse.Namespace) -> int:
         print("The demonstration could not be loaded; start again, or start with --empty.", file=sys.stderr)
         return 1
     door = share.open_door(data, args.share_at, args.share_port) if args.share or args.share_at else None
-    port = listening.find_port(
-        args.host, port
-    )  # another program may have taken it while the tables were made
+    # Another program may have taken that port while the tables were made.
+    port = listening.find_port(args.host, args.port)
     serve = _listen(args.host, port, 1 if door else args.processes)
     link = _announce(args.host, port, door, as_json=args.json)
     house.warm_up()
