@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from math import isfinite, sqrt
+from math import sqrt
 
 import numpy as np
 
@@ -13,7 +13,6 @@ from spoolwright.bench.pulls import PRIOR_FREEDOM, PULL_TO_PULL, OnePull
 from spoolwright.bench.student import widening
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
-from spoolwright.mechanics import judder
 
 FEWEST = 3
 ACCEPTED = "three pulls or more at two line speeds or more, the fastest twice the slowest or faster"
@@ -29,25 +28,11 @@ STICKS, SMOOTH_ALL, ROUGH_ALL, CANNOT_TELL = (
 
 
 @dataclass(frozen=True)
-class LineOut:
-    """What the drag is started through: line and spool.
-
-    stiffness of the line that is out [N/m], what turns, seen from the line [kg], damping of line and rod
-    [N s/m].
-    """
-
-    stiffness: float
-    mass: float
-    damping: float = 0.0
-
-
-@dataclass(frozen=True)
 class PullSpeed:
     """How the pull changes with the speed at which line is drawn.
 
     per_tenfold: change of the running pull for ten times the speed, as a share [-]. rough_up_to and
     smooth_from: the fastest speed that juddered and the slowest from which all were smooth [m/s].
-    smooth_above: what the closed form says of line and spool [m/s]; None where they were not given.
     """
 
     pulls: tuple[OnePull, ...]
@@ -55,20 +40,17 @@ class PullSpeed:
     start_up_ratio: Measured | None
     rough_up_to: float | None
     smooth_from: float | None
-    smooth_above: float | None
     verdict: str
     notes: tuple[str, ...]
 
 
-def fit(taken: Sequence[OnePull], line: LineOut | None = None) -> PullSpeed:
+def fit(taken: Sequence[OnePull]) -> PullSpeed:
     """Running pull and judder against line speed, and the speed above which the drag is smooth.
 
     Parameters
     ----------
     taken : sequence of OnePull
         Pulls [N] with `at` the line speed [m/s] and `judder` [1] where it is known.
-    line : LineOut or None
-        Line and spool [N/m, kg, N s/m], for the closed form.
 
     Returns
     -------
@@ -87,7 +69,7 @@ def fit(taken: Sequence[OnePull], line: LineOut | None = None) -> PullSpeed:
 
     Source
     ------
-    Least squares, JCGM 100:2008, H.3; stick-slip in closed form: mechanics.judder.
+    Least squares, JCGM 100:2008, H.3.
 
     Examples
     --------
@@ -100,13 +82,16 @@ def fit(taken: Sequence[OnePull], line: LineOut | None = None) -> PullSpeed:
     speed = np.array([p.at for p in taken])
     if not (np.all(np.isfinite(speed)) and speed.min() > 0 and speed.max() >= 2 * speed.min()):
         raise Unreadable("the line speeds are too much alike, or not above zero", "", ACCEPTED)
-    ratio = pulls.start_up_ratio(taken)
     rough, smooth = _bracket(taken)
-    above = _smooth_above(taken, ratio, line)
     return PullSpeed(
-        tuple(taken), _per_tenfold(taken, speed), ratio, rough, smooth, above, _verdict(taken, rough, smooth),
-        tuple(_notes(taken, line, above)),
-    )  # fmt: skip
+        pulls=tuple(taken),
+        per_tenfold=_per_tenfold(taken, speed),
+        start_up_ratio=pulls.start_up_ratio(taken),
+        rough_up_to=rough,
+        smooth_from=smooth,
+        verdict=_verdict(taken, rough, smooth),
+        notes=tuple(_notes(taken)),
+    )
 
 
 def _per_tenfold(taken: Sequence[OnePull], speed: np.typing.NDArray[np.float64]) -> Measured:
@@ -129,18 +114,6 @@ def _bracket(taken: Sequence[OnePull]) -> tuple[float | None, float | None]:
     return rough, min(beyond, default=None)
 
 
-def _smooth_above(taken: Sequence[OnePull], ratio: Measured | None, line: LineOut | None) -> float | None:
-    """From mechanics: endless where nothing damps, None where line, spool or start-up is not known."""
-    if line is None or ratio is None:
-        return None
-    kinetic = float(np.mean([p.running for p in taken]))
-    static = kinetic * max(ratio.value, 1.0)
-    found = judder.stick_slip(
-        line.mass, line.stiffness, min(p.at for p in taken), static, kinetic, 1.0, damping=line.damping
-    )
-    return float(found.smooth_above)
-
-
 def _verdict(taken: Sequence[OnePull], rough: float | None, smooth: float | None) -> str:
     known = {p.at for p in taken if p.judder is not None}
     if len(known) < 2:
@@ -154,10 +127,7 @@ def _verdict(taken: Sequence[OnePull], rough: float | None, smooth: float | None
     return STICKS if not calm_below and rough >= slowest else CANNOT_TELL
 
 
-def _notes(taken: Sequence[OnePull], line: LineOut | None, above: float | None) -> Iterable[str]:
+def _notes(taken: Sequence[OnePull]) -> Iterable[str]:
     if any(p.judder is None for p in taken):
         yield "Judder comes from a trace; pulls that were only read off a scale say nothing of it."
-    if above is not None and not isfinite(above):
-        yield "Without damping of line and rod the closed form finds no speed that is smooth."
-    if line is None:
-        yield "The speed holds for this length of line: longer line is softer, and judders up to higher ones."
+    yield "The speed holds for this length of line: longer line is softer, and judders up to higher ones."

@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Iterable, Sequence
-from math import isfinite
 from pathlib import Path
 from typing import Any
 
@@ -178,14 +177,12 @@ def _speed(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str],
         *repeat_words.speed_words(found, args.units),
         *(f"Note: {note}" for note in _notes(args, found.notes)),
     ]
-    above = found.smooth_above
     data = {
         "verdict": found.verdict,
         "per_tenfold": _value(found.per_tenfold),
         "start_up_ratio": _value(found.start_up_ratio),
         "rough_up_to": found.rough_up_to,
         "smooth_from": found.smooth_from,
-        "smooth_above": above if above is not None and isfinite(above) else None,
         "notes": list(_notes(args, found.notes)),
     }
     return said, data

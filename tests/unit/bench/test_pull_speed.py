@@ -5,10 +5,8 @@ import math
 import pytest
 
 from spoolwright.bench import pull_speed
-from spoolwright.bench.pull_speed import LineOut
 from spoolwright.bench.pulls import OnePull
 from spoolwright.bench.unreadable import Unreadable
-from spoolwright.mechanics import judder
 
 SPEEDS = (0.02, 0.05, 0.1, 0.3, 0.6)
 
@@ -31,17 +29,6 @@ def test_the_speed_from_which_it_is_smooth(above: float, verdict: str) -> None:
 def test_a_drag_that_judders_only_when_fast_does_not_stick_and_slip() -> None:
     taken = [OnePull(v, 30.0, judder=0.3 if v > 0.2 else 0.02) for v in SPEEDS]
     assert pull_speed.fit(taken).verdict != pull_speed.STICKS
-
-
-def test_the_closed_form_stands_beside_what_was_seen() -> None:
-    line = LineOut(stiffness=400.0, mass=0.04, damping=0.5)
-    found = pull_speed.fit(drawn(0.08), line)
-    said = judder.stick_slip(0.04, 400.0, 0.02, 39.0, 30.0, 1.0, damping=0.5)
-    assert found.smooth_above == pytest.approx(float(said.smooth_above))
-    assert found.smooth_above is not None
-    assert math.isfinite(found.smooth_above)
-    undamped = pull_speed.fit(drawn(0.08), LineOut(400.0, 0.04))
-    assert any("no speed" in note for note in undamped.notes)
 
 
 def test_a_pull_that_falls_with_speed_is_found() -> None:
