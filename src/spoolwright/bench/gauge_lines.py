@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from spoolwright.bench.gauge_protocol import DECIMALS, SEPARATORS, TERMINATORS, GaugeProtocol
@@ -14,6 +15,9 @@ LONGEST_LINE = 200
 
 MOST = 60_000
 """Numbers of one log: ten minutes of a gauge that sends a hundred a second."""
+
+CSV_HEAD = "time_s,force_n\n"
+"""First row of a log as a file that the reader of pull traces takes."""
 
 MOST_PULL = 1e5
 """N; ten tonnes at the line is a broken line of text, not a pull."""
@@ -50,7 +54,7 @@ def pull_of(line: str, protocol: GaugeProtocol) -> float:
     Examples
     --------
     >>> say = GaugeProtocol(separator="comma", field=3)
-    >>> round(pull_of("ST,NT,+  2.350kg", say), 3)
+    >>> round(pull_of("A,7,+  2.350kg", say), 3)
     23.046
     """
     mark = SEPARATORS[protocol.separator]
@@ -170,11 +174,8 @@ class GaugeLog:
             return f"{self.dropped} letters came and no end of a line ({ends}): is the terminator right?"
         return ""
 
-    def as_csv(self) -> str:
-        """The log as a file that the reader of pull traces takes: seconds from the first number, newtons."""
+    def csv_rows(self, begin: int = 0) -> Iterator[str]:
+        """Rows below `CSV_HEAD` from this number on: seconds from the first number, newtons."""
         first = self.times[0] if self.times else 0.0
-        rows = (f"{t - first:.4f},{f:.4f}\n" for t, f in zip(self.times, self.pulls, strict=True))
-        return CSV_HEAD + "".join(rows)
-
-
-CSV_HEAD = "time_s,force_n\n"
+        for moment, pull in zip(self.times[begin:], self.pulls[begin:], strict=True):
+            yield f"{moment - first:.4f},{pull:.4f}\n"

@@ -145,8 +145,7 @@ def _teller(
     def told(new: list[float]) -> None:
         now = time.monotonic()
         if new and out:
-            first, times = log.times[0], log.times[len(log.times) - len(new) :]
-            out.writelines(f"{t - first:.4f},{f:.4f}\n" for t, f in zip(times, new, strict=True))
+            out.writelines(log.csv_rows(len(log.pulls) - len(new)))
             out.flush()
         if new and now - last[0] >= SHOWN_EVERY:
             last[0] = now

@@ -20,7 +20,7 @@ PLAIN = GaugeProtocol(unit="kg")
         ("2.35", PLAIN, 2.35 * KG),
         ("-0.02 kg", GaugeProtocol(), -0.02 * KG),
         ("+   23.1 N", GaugeProtocol(), 23.1),
-        ("ST,NT,+  2.350kg", GaugeProtocol(separator="comma", field=3), 2.35 * KG),
+        ("A,7,+  2.350kg", GaugeProtocol(separator="comma", field=3), 2.35 * KG),
         ("7;23,1;N", GaugeProtocol(separator="semicolon", field=2, unit_field=3, decimal="comma"), 23.1),
         ("W 5.2 LB stable", GaugeProtocol(field=2), 5.2 * 4.4482216152605),
         ("time:12:2.35", GaugeProtocol(separator="colon", field=3, unit="kg"), 2.35 * KG),
@@ -37,7 +37,7 @@ def test_the_number_is_found_where_it_is_said_to_stand(line: str, say: GaugeProt
         ("2.35", GaugeProtocol(), "“2.35”: the gauge names no unit"),
         ("OL kg", PLAIN, "it holds no number where it should"),
         ("1.2.3", PLAIN, "it holds no number where it should"),
-        ("ST,NT", GaugeProtocol(separator="comma", field=3), "it has 2 parts"),
+        ("A,7", GaugeProtocol(separator="comma", field=3), "it has 2 parts"),
         ("2.35 mm", PLAIN, "“mm” is no unit of a pull"),
         ("99999 kg", PLAIN, "no line holds such a pull"),
         ("2\x01", PLAIN, "“2·”: it holds no number"),
@@ -106,10 +106,13 @@ def test_its_file_is_read_as_a_pull_trace() -> None:
     log = GaugeLog(PLAIN)
     for k in range(60):
         log.take(b"%.2f\n" % min(k / 10, 2.5), k / 10)
-    trace = pull_trace.read(log.as_csv().encode(), name="pull.csv")
+    file = gauge_lines.CSV_HEAD + "".join(log.csv_rows())
+    trace = pull_trace.read(file.encode(), name="pull.csv")
     assert trace.found.force_unit == "N"
     assert trace.force[-1] == pytest.approx(2.5 * KG, abs=1e-3)
     assert trace.time[-1] == pytest.approx(5.9, abs=1e-3)
+    assert file.endswith("".join(log.csv_rows(58)))
+    assert len(list(log.csv_rows(58))) == 2
 
 
 @given(st.lists(st.binary(max_size=60), max_size=12))
