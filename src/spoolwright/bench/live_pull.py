@@ -8,10 +8,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from spoolwright.bench import budget, live_rows, student
+from spoolwright.bench import budget, live_rows, slip, student
 from spoolwright.bench.budget import RECTANGLE, ROUNDING, Contribution
 from spoolwright.bench.gauge import Gauge
-from spoolwright.bench.trace import PullTrace
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.quantities import show
@@ -21,9 +20,6 @@ FEWEST = 3
 
 MISSED = 0.10
 """Share of the running pull that a display's start-up may have stood higher unseen: judgement prior."""
-
-_SETTLED = 0.3
-"""Seconds after the highest number that still belong to the start: as for every pull trace of the house."""
 
 _ACCEPTED = (
     f"the highest number as the line starts to run, then {FEWEST} numbers or more while it runs, a second or "
@@ -87,12 +83,12 @@ class _Numbers:
         return float(np.linalg.norm((self.gauge.offset, self.gauge.zero_unsure, self.rest * RECTANGLE)))
 
 
-def analyse(trace: PullTrace, gauge: Gauge, held: float | None = None) -> LiveReading:
+def analyse(trace: live_rows.TypedTrace, gauge: Gauge, held: float | None = None) -> LiveReading:
     """Start-up pull, running pull and their ratio from numbers typed as the pull went.
 
     Parameters
     ----------
-    trace : PullTrace
+    trace : TypedTrace
         Rows as `live_rows.read` gives them: time [s] and pull [N], shape (n,).
     gauge : Gauge
         What is known of the scale [N and fractions].
@@ -152,7 +148,7 @@ def analyse(trace: PullTrace, gauge: Gauge, held: float | None = None) -> LiveRe
     )
 
 
-def _as_typed(trace: PullTrace, force: float) -> str:
+def _as_typed(trace: live_rows.TypedTrace, force: float) -> str:
     """A pull for a message, in the unit in which it was typed."""
     return show(force, "force", unit=trace.found.force_unit)
 
@@ -175,8 +171,8 @@ def _climbed(force: Samples, first: int, stop: int) -> int:
     return top
 
 
-def _running(trace: PullTrace, top: int, stop: int) -> list[int]:
-    found = [k for k in range(top + 1, stop) if trace.time[k] - trace.time[top] >= _SETTLED]
+def _running(trace: live_rows.TypedTrace, top: int, stop: int) -> list[int]:
+    found = [k for k in range(top + 1, stop) if trace.time[k] - trace.time[top] >= slip.FIRST]
     if len(found) < FEWEST:
         start = _as_typed(trace, float(trace.force[top]))
         came = f"{len(found)} number" if len(found) == 1 else f"{len(found)} numbers"
@@ -185,9 +181,11 @@ def _running(trace: PullTrace, top: int, stop: int) -> list[int]:
     return found
 
 
-def _numbers(trace: PullTrace, gauge: Gauge, held: float | None, top: int, running: list[int]) -> _Numbers:
+def _numbers(
+    trace: live_rows.TypedTrace, gauge: Gauge, held: float | None, top: int, running: list[int]
+) -> _Numbers:
     run = trace.force[running]
-    step = max(gauge.resolution or 0.0, live_rows.step_of(trace))
+    step = max(gauge.resolution or 0.0, trace.step)
     highest = held if held is not None else float(trace.force[top])
     mean = float(run.mean())
     missed = 0.0 if held is not None else max(highest - mean, MISSED * mean)
@@ -223,7 +221,7 @@ def _rows(it: _Numbers, held: bool) -> Iterable[Contribution]:
     yield Contribution("start_up_ratio", "zero of the gauge", "B", abs(1.0 - ratio) * it.zero / it.mean)
 
 
-def _notes(trace: PullTrace, it: _Numbers, held: bool, running: list[int]) -> Iterable[str]:
+def _notes(trace: live_rows.TypedTrace, it: _Numbers, held: bool, running: list[int]) -> Iterable[str]:
     yield (
         f"Typed as the pull went: {len(trace.force)} numbers, {len(running)} of them while the line ran. "
         "Start-up and running pull can be told from them; judder and drift cannot."

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import re
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -20,7 +21,17 @@ _ACCEPTED = (
 _APART = re.compile(r"[;\s]+")
 
 
-def read(text: str, unit: str = "kg") -> PullTrace:
+@dataclass(frozen=True, eq=False)
+class TypedTrace(PullTrace):
+    """A pull trace of few numbers; `step` [N] is the display's, as the digits that were typed betray it.
+
+    It is what the finest of their last digits is worth, because people leave out a last nought.
+    """
+
+    step: float = 0.0
+
+
+def read(text: str, unit: str = "kg") -> TypedTrace:
     """The rows that were typed, as a pull trace of few samples.
 
     Parameters
@@ -33,8 +44,8 @@ def read(text: str, unit: str = "kg") -> PullTrace:
 
     Returns
     -------
-    PullTrace
-        Time [s] from the first row, and pull [N], both of shape (n,), 1 <= n <= 500.
+    TypedTrace
+        Time [s] from the first row, and pull [N], both of shape (n,), 1 <= n <= 500, and the step [N].
 
     Raises
     ------
@@ -44,7 +55,7 @@ def read(text: str, unit: str = "kg") -> PullTrace:
 
     Notes
     -----
-    Nothing is sorted or left out. `Found.header` holds the step of the display as the digits betray it.
+    Nothing is sorted or left out.
 
     Source
     ------
@@ -52,8 +63,9 @@ def read(text: str, unit: str = "kg") -> PullTrace:
 
     Examples
     --------
-    >>> read("0,0 0,8\\n1.2 2.9\\n2.5 2.35").force.round(2).tolist()
-    [7.85, 28.44, 23.05]
+    >>> typed = read("0,0 0,8\\n1.2 2.9\\n2.5 2.35")
+    >>> typed.force.round(2).tolist(), round(typed.step / 9.80665, 6)
+    ([7.85, 28.44, 23.05], 0.01)
     """
     rows = [(k, line.strip()) for k, line in enumerate(text.splitlines(), 1) if line.strip()]
     if not rows:
@@ -65,34 +77,9 @@ def read(text: str, unit: str = "kg") -> PullTrace:
     _check(time, [number for number, _ in rows])
     lasts = float(time[-1] - time[0])
     rate = (len(taken) - 1) / lasts if lasts > 0 else 0.0
-    step = min(typed.resolution for _, typed in taken)
-    found = Found("typed", "space", "point", (f"{step!r}",), "1", "2", "s", unit, rate, len(taken))
-    return PullTrace(time - time[0], np.array([typed.value for _, typed in taken]), found)
-
-
-def step_of(trace: PullTrace) -> float:
-    """The step of the scale's display as far as the digits that were typed betray it.
-
-    Parameters
-    ----------
-    trace : PullTrace
-        Rows as `read` gives them [-].
-
-    Returns
-    -------
-    float
-        Smallest last digit of all rows [N].
-
-    Source
-    ------
-    Our own rule: people leave out a last nought, so the finest row tells.
-
-    Examples
-    --------
-    >>> round(step_of(read("0 2.9\\n1 2.35")) / 9.80665, 6)
-    0.01
-    """
-    return float(trace.found.header[0])
+    found = Found("typed", "space", "point", (), "1", "2", "s", unit, rate, len(taken))
+    force = np.array([typed.value for _, typed in taken])
+    return TypedTrace(time - time[0], force, found, step=min(typed.resolution for _, typed in taken))
 
 
 def _row(number: int, line: str, unit: str) -> tuple[float, Typed]:

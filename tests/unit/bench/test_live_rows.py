@@ -17,8 +17,8 @@ def test_rows_become_time_and_pull() -> None:
 
 
 def test_the_finest_digit_tells_the_step_because_people_leave_noughts_out() -> None:
-    assert live_rows.step_of(live_rows.read("0 2.9\n1 2.35\n2 3")) == pytest.approx(0.01 * KG)
-    assert live_rows.step_of(live_rows.read("0 23\n1 24", "N")) == pytest.approx(1.0)
+    assert live_rows.read("0 2.9\n1 2.35\n2 3").step == pytest.approx(0.01 * KG)
+    assert live_rows.read("0 23\n1 24", "N").step == pytest.approx(1.0)
 
 
 @pytest.mark.parametrize(
