@@ -287,14 +287,20 @@ def corrected(trace: PullTrace, gauge: Gauge, way: LineWay) -> tuple[PullTrace, 
     """
     if way.straight:
         return trace, gauge
-    factor = way.factor
     shares = (trace.time - trace.time[0]) / (trace.time[-1] - trace.time[0])
-    force = (trace.force - _zeros(shares, way)) * factor.value
-    left = max(zero_at(share, way).uncertainty for share in (0.0, 0.5, 1.0)) * factor.value
-    put_right = replace(trace, force=force, notes=(*trace.notes, *said(way)))
-    scaled = None if gauge.resolution is None else gauge.resolution * factor.value
-    unsure = replace(gauge, resolution=scaled, way_unsure=factor.uncertainty / factor.value, zero_unsure=left)
-    return put_right, unsure
+    force = (trace.force - _zeros(shares, way)) * way.factor.value
+    return replace(trace, force=force, notes=(*trace.notes, *said(way))), _unsure(gauge, way)
+
+
+def _unsure(gauge: Gauge, way: LineWay) -> Gauge:
+    """The gauge as the line feels it: its step, and what the correction leaves unsure."""
+    factor = way.factor
+    return replace(
+        gauge,
+        resolution=None if gauge.resolution is None else gauge.resolution * factor.value,
+        way_unsure=factor.uncertainty / factor.value,
+        zero_unsure=max(zero_at(share, way).uncertainty for share in (0.0, 0.5, 1.0)) * factor.value,
+    )
 
 
 def corrected_pulls(
@@ -323,7 +329,8 @@ def corrected_pulls(
 
     Notes
     -----
-    As `corrected`, the pulls taken as evenly spaced between the two zeros.
+    As `corrected`, the pulls taken as evenly spaced between the two zeros. A display whose step is coarser
+    than the last digit that was typed counts with its step.
 
     Source
     ------
@@ -335,22 +342,22 @@ def corrected_pulls(
     >>> float(corrected_pulls([OnePull(1, 50.0)], Gauge(), way)[0][0].running)
     40.0
     """
+    step = gauge.resolution or 0.0
+    taken = tuple(replace(pull, step=max(pull.step, step)) for pull in taken)
     if way.straight:
-        return tuple(taken), gauge
-    factor = way.factor
+        return taken, gauge
+    factor = way.factor.value
     shares = np.linspace(0.0, 1.0, len(taken)) if len(taken) > 1 else np.array([0.5])
     found = []
     for number, (pull, zero) in enumerate(zip(taken, _zeros(shares, way), strict=True), 1):
-        running = (pull.running - zero) * factor.value
+        running = (pull.running - zero) * factor
         if running < 0 and pull.running > 0:
             raise Unreadable(
                 "the pull is less than the gauge's zero", f"pull {number}", "zeros below every pull"
             )
-        start = None if pull.start_up is None else (pull.start_up - zero) * factor.value
-        found.append(replace(pull, running=max(running, 0.0), start_up=start, step=pull.step * factor.value))
-    left = max(zero_at(share, way).uncertainty for share in (0.0, 0.5, 1.0)) * factor.value
-    unsure = replace(gauge, way_unsure=factor.uncertainty / factor.value, zero_unsure=left)
-    return tuple(found), unsure
+        start = None if pull.start_up is None else (pull.start_up - zero) * factor
+        found.append(replace(pull, running=max(running, 0.0), start_up=start, step=pull.step * factor))
+    return tuple(found), _unsure(gauge, way)
 
 
 def said(way: LineWay) -> tuple[str, ...]:

@@ -122,3 +122,10 @@ def test_pulls_off_a_scale_are_put_right_one_by_one() -> None:
     assert corrected_pulls(shown, Gauge(), LineWay()) == (tuple(shown), Gauge())
     with pytest.raises(Unreadable, match="zero"):
         corrected_pulls([OnePull(1, 0.5)] * 2, Gauge(), way)
+
+
+def test_a_display_coarser_than_what_was_typed_counts_with_its_step() -> None:
+    shown = [OnePull(1, 20.0, step=0.1), OnePull(2, 30.0, step=1.0)]
+    assert [pull.step for pull in corrected_pulls(shown, Gauge(resolution=0.5), LineWay())[0]] == [0.5, 1.0]
+    halved = LineWay(pulley=Measured(2.0, 0.0, "ratio"))
+    assert [pull.step for pull in corrected_pulls(shown, Gauge(resolution=0.5), halved)[0]] == [0.25, 0.5]
