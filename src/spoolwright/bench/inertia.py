@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from math import sqrt
 
 from spoolwright.bench import inertia_fall, inertia_pendulum, inertia_ring, inertia_shape, typed_quantity
 from spoolwright.bench.budget import RECTANGLE
@@ -13,7 +12,6 @@ from spoolwright.bench.propagation import Known
 from spoolwright.bench.swing import Swing
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
-from spoolwright.quantities import read_typed
 from spoolwright.sheets import inertia_methods
 from spoolwright.sheets.inertia_methods import Asked
 
@@ -72,27 +70,17 @@ def known(asked: Asked, text: str, *, by_hand: bool = False, instrument: Instrum
     0.1
     """
     own = instrument if instrument and instrument.dimension == asked.dimension else None
-    found = _typed(asked, text, own)
+
+    def typed(also: tuple[str, float] | None = None) -> Known:
+        return typed_quantity.read(asked.words, text, asked.dimension, also=also, instrument=own)
+
     if asked.dimension == "count":
-        return _count(asked, found.measured.value)
+        return _count(asked, typed().measured.value)
     if asked.dimension == "time" and by_hand and not _holds_the_thumb(own):
-        return _typed(asked, text, own, ("started and stopped by hand", BY_HAND))
+        return typed(("started and stopped by hand", BY_HAND))
     if asked.dimension == "angle":
-        return _typed(asked, text, own, ("judged by eye, and it dies away", BY_EYE * found.measured.value))
-    return found
-
-
-def _typed(asked: Asked, text: str, own: Instrument | None, also: tuple[str, float] | None = None) -> Known:
-    """What was typed; with an instrument its study or its stated limits, not the last digit alone."""
-    found = typed_quantity.read(asked.words, text, asked.dimension, also=also)
-    if own is None:
-        return found
-    typed = [read_typed(part, asked.dimension) for part in text.split(";") if part.strip()]
-    taken = own.measured(asked.words, [one.value for one in typed], max(one.resolution for one in typed))
-    rows = [(row.source, row.way, row.uncertainty) for row in taken.budget]
-    parts = (*rows, (also[0], "B", also[1])) if also else tuple(rows)
-    spread = sqrt(sum(part**2 for _, _, part in parts))
-    return Known(asked.words, Measured(taken.measured.value, spread, asked.dimension), parts)
+        return typed(("judged by eye, and it dies away", BY_EYE * typed().measured.value))
+    return typed()
 
 
 def _holds_the_thumb(own: Instrument | None) -> bool:
