@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import sqrt
-
-import numpy as np
 
 from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
 
@@ -105,15 +103,13 @@ def combine(results: Sequence[Measured]) -> Together:
         raise ValueError(f"two results or more are needed; came {len(results)}")
     if min(one.uncertainty for one in results) <= 0:
         raise ValueError("each result needs an uncertainty above zero")
-    values = np.array([one.value for one in results])
-    weights = np.array([1 / one.uncertainty**2 for one in results])
-    mean, spread = float(np.sum(weights * values) / np.sum(weights)), float(1 / np.sqrt(np.sum(weights)))
-    chi_squared = float(np.sum(weights * (values - mean) ** 2))
-    chance = _chance(chi_squared, len(results) - 1)
-    birge, agree = sqrt(chi_squared / (len(results) - 1)), chance >= LEAST_CHANCE
-    stated = Measured(mean, spread if agree else spread * max(birge, 1.0), results[0].dimension)
+    mean, freedom = _mean(results), len(results) - 1
+    chi_squared = sum(((one.value - mean.value) / one.uncertainty) ** 2 for one in results)
+    chance, birge = _chance(chi_squared, freedom), sqrt(chi_squared / freedom)
+    agree = chance >= LEAST_CHANCE
+    stated = mean if agree else replace(mean, uncertainty=mean.uncertainty * max(birge, 1.0))
     farthest, by = _farthest(results)
-    return Together(stated, chi_squared, len(results) - 1, chance, birge, agree, farthest, by)
+    return Together(stated, chi_squared, freedom, chance, birge, agree, farthest, by)
 
 
 def _chance(chi_squared: float, freedom: int) -> float:
@@ -125,11 +121,12 @@ def _chance(chi_squared: float, freedom: int) -> float:
 def _farthest(results: Sequence[Measured]) -> tuple[int, float]:
     """The result that lies farthest from the mean of all the others."""
     gaps = [normalised_error(one, _mean([*results[:k], *results[k + 1 :]])) for k, one in enumerate(results)]
-    farthest = int(np.argmax(gaps))
-    return farthest, gaps[farthest]
+    by = max(gaps)
+    return gaps.index(by), by
 
 
 def _mean(results: Sequence[Measured]) -> Measured:
+    """The weighted mean of results that agree."""
     weights = [1 / one.uncertainty**2 for one in results]
     whole = sum(weights)
     value = sum(w * one.value for w, one in zip(weights, results, strict=True)) / whole
