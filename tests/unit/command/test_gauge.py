@@ -75,7 +75,7 @@ def test_it_is_described_in_a_file_and_told_as_json(
     capsys: pytest.CaptureFixture[str],
 ) -> None:
     Path("gauge.toml").write_text('separator = "comma"\nfield = 3\nunit = "N"\n')
-    gauge.speaks_when_opened(monkeypatch, b"ST,NT,+  2.350kg\nOL\nST,NT,+ 23.1\n")
+    gauge.speaks_when_opened(monkeypatch, b"A,7,+  2.350kg\nOL\nA,7,+ 23.1\n")
     assert listen(gauge, "--like", "gauge.toml", "--out", "a.csv", "--json") == 0
     out, err = capsys.readouterr()
     facts = json.loads(out)
