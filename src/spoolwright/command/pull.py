@@ -9,13 +9,12 @@ from pathlib import Path
 from typing import Any
 
 from spoolwright.command.gauge_options import gauge_arguments, gauge_of, way_arguments, way_of
-from spoolwright.quantities import SYSTEMS, read, show
+from spoolwright.quantities import DIMENSIONS, SYSTEMS, read, show
 
 SUMMARY = "read a pull trace: start-up pull, running pull, judder and drift of a drag"
 TYPED = "pull FILE [--json]"
 
 _RESULTS = ("start_up", "running", "start_up_ratio", "judder", "drift")
-_SI = {"force": "N", "ratio": "1"}
 _WORDS = {
     "start_up": "Start-up pull",
     "running": "Running pull",
@@ -106,7 +105,7 @@ def _as_data(trace: Any, result: Any) -> dict[str, Any]:
     found = {name: getattr(result, name) for name in _RESULTS}
     return {
         **{
-            name: {"value": it.value, "uncertainty": it.expanded, "unit": _SI[it.dimension]}
+            name: {"value": it.value, "uncertainty": it.expanded, "unit": DIMENSIONS[it.dimension].si}
             for name, it in found.items()
         },
         "start_up_ratio_interval": _interval(result),

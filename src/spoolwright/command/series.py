@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import Any
 
 from spoolwright.command.gauge_options import gauge_arguments, gauge_of, way_arguments, way_of
-from spoolwright.quantities import SYSTEMS, read
+from spoolwright.quantities import DIMENSIONS, SYSTEMS, read
 
 SUMMARY = "read a series of pulls: where the drag bites, what a turn adds, and what is wrong with it"
 TYPED = "series FILE --sheet SHEET [--radius RADIUS] [--json]"
@@ -45,12 +44,17 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(args: argparse.Namespace) -> int:
+    from spoolwright.bench import pull_corrections
+    from spoolwright.bench.uncertainty import COVERAGE_FACTOR
+
     taken, gauge = _taken(args, args.file)
     said, data = {"turns": _settings, "speed": _speed}.get(args.along, _fade)(args, taken, gauge)
+    data["notes"] += pull_corrections.said(way_of(args))
+    data["coverage_factor"] = COVERAGE_FACTOR
     if args.json:
         print(json.dumps(data, ensure_ascii=False, indent=2))
     else:
-        print("\n".join(said))
+        print("\n".join([*said, *(f"Note: {note}" for note in data["notes"])]))
     return 0
 
 
@@ -76,7 +80,6 @@ def _settings(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[st
         said += ["", drag_series_words.verdict_words(found), *drag_series_words.evidence(found, args.units)]
     else:
         said.append("Name the reel's sheet with --sheet to hear what may be wrong with the drag.")
-    said += [f"Note: {note}" for note in _notes(args, series.notes)]
     return said, _as_data(args, series, found)
 
 
@@ -104,12 +107,6 @@ def _causes(drag_faults: Any) -> str:
     return ", ".join(key for key in drag_faults.KEYS if key != drag_faults.SOUND)
 
 
-def _notes(args: argparse.Namespace, notes: Sequence[str]) -> Iterable[str]:
-    from spoolwright.bench import pull_corrections
-
-    return (*notes, *pull_corrections.said(way_of(args)))
-
-
 def _as_data(args: argparse.Namespace, series: Any, found: Any) -> dict[str, Any]:
     from spoolwright.judgement import drag_series_words
 
@@ -123,8 +120,7 @@ def _as_data(args: argparse.Namespace, series: Any, found: Any) -> dict[str, Any
         "levels_off": _value(series.levels_off),
         "start_up_ratio": _value(series.start_up_ratio),
         "misfit": series.misfit,
-        "coverage_factor": 2,
-        "notes": list(_notes(args, series.notes)),
+        "notes": list(series.notes),
     }
     if found is None:
         return data
@@ -140,13 +136,10 @@ def _as_data(args: argparse.Namespace, series: Any, found: Any) -> dict[str, Any
     }
 
 
-_SI = {"force": "N", "ratio": "1"}
-
-
 def _value(value: Any) -> dict[str, Any] | None:
     if value is None:
         return None
-    return {"value": value.value, "uncertainty": value.expanded, "unit": _SI[value.dimension]}
+    return {"value": value.value, "uncertainty": value.expanded, "unit": DIMENSIONS[value.dimension].si}
 
 
 def _fade(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str], dict[str, Any]]:
@@ -154,16 +147,13 @@ def _fade(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str], 
     from spoolwright.judgement import repeat_words
 
     found = pull_fade.fit(taken)
-    said = [
-        *repeat_words.fade_words(found, args.units),
-        *(f"Note: {note}" for note in _notes(args, found.notes)),
-    ]
+    said = list(repeat_words.fade_words(found, args.units))
     data = {
         "verdict": found.verdict,
         "first": _value(found.first),
         "change": _value(found.change),
         "pulls": len(found.pulls),
-        "notes": list(_notes(args, found.notes)),
+        "notes": list(found.notes),
     }
     return said, data
 
@@ -173,16 +163,13 @@ def _speed(args: argparse.Namespace, taken: Any, gauge: Any) -> tuple[list[str],
     from spoolwright.judgement import repeat_words
 
     found = pull_speed.fit(taken)
-    said = [
-        *repeat_words.speed_words(found, args.units),
-        *(f"Note: {note}" for note in _notes(args, found.notes)),
-    ]
+    said = list(repeat_words.speed_words(found, args.units))
     data = {
         "verdict": found.verdict,
         "per_tenfold": _value(found.per_tenfold),
         "start_up_ratio": _value(found.start_up_ratio),
         "rough_up_to": found.rough_up_to,
         "smooth_from": found.smooth_from,
-        "notes": list(_notes(args, found.notes)),
+        "notes": list(found.notes),
     }
     return said, data
