@@ -35,20 +35,20 @@ def can_listen(host: str, port: int) -> bool:
     return True
 
 
-def find_port(host: str, wanted: int | None, *, usual: int | None = None) -> int:
-    """The wanted port, or from 8017 (or another usual one) on the first that is free."""
+def find_port(host: str, wanted: int | None, *, usual: int | None = None, option: str = "--port") -> int:
+    """The wanted port, or from 8017 (or another usual one) on the first that is free; `option` names one."""
     if wanted:
         if can_listen(host, wanted):
             return wanted
         raise NoPort(
-            f"Port {wanted} on {host} is taken by another program: choose another with --port, or leave "
-            "--port out and the next free one is used."
+            f"Port {wanted} on {host} is taken by another program: choose another with {option}, or leave "
+            f"{option} out and the next free one is used."
         )
     first = usual or USUAL_PORT
     for port in range(first, first + PORTS_TRIED):
         if can_listen(host, port):
             return port
-    raise NoPort(f"No port from {first} to {first + PORTS_TRIED - 1} is free: name one with --port.")
+    raise NoPort(f"No port from {first} to {first + PORTS_TRIED - 1} is free: name one with {option}.")
 
 
 class Nothing:

@@ -47,7 +47,8 @@ def open_door(data: Path, named: str, port: int | None) -> Door:
     host = own_network.address(named)
     names = [host, *own_network.addresses(), *own_network.names(), "localhost", "127.0.0.1"]
     certificate = own_certificate.certificate_for(data, names)
-    return Door(host, listening.find_port(host, port, usual=USUAL_PORT), certificate)
+    free = listening.find_port(host, port, usual=USUAL_PORT, option="--share-port")
+    return Door(host, free, certificate)
 
 
 def told(door: Door, link: str, screen: TextIO) -> list[str]:

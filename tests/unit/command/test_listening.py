@@ -33,6 +33,8 @@ def test_a_wanted_port_that_is_free_is_taken(taken: int) -> None:
 def test_a_wanted_port_that_is_taken_says_what_to_do(taken: int) -> None:
     with pytest.raises(listening.NoPort, match=rf"Port {taken} .* is taken .* --port"):
         listening.find_port("127.0.0.1", taken)
+    with pytest.raises(listening.NoPort, match="with --share-port, or leave --share-port out"):
+        listening.find_port("127.0.0.1", taken, option="--share-port")
 
 
 def test_the_next_free_port_follows_one_that_is_taken(taken: int, monkeypatch: pytest.MonkeyPatch) -> None:
