@@ -71,7 +71,7 @@ def _method(key: str, row: dict[str, Any]) -> Method:
         says=row["says"].strip(),
         asks=asks,
         takes_record=row.get("takes_record", False),
-        caution=CAUTIONS.get(row.get("caution", ""), ""),
+        caution=CAUTIONS[row["caution"]] if "caution" in row else "",
     )
 
 
