@@ -26,7 +26,6 @@ _NAMES = {
     "part": ("part", "piece", "sample"),
     "person": ("person", "hand", "who", "operator", "appraiser"),
     "value": ("value", "reading", "measured", "result"),
-    "trial": ("trial", "try", "repeat"),
 }
 
 
