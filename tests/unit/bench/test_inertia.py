@@ -41,7 +41,7 @@ def test_truth_comes_out_where_nothing_is_off(method: str) -> None:
 
 @pytest.mark.parametrize("method", METHODS)
 def test_the_stated_uncertainty_is_that_of_a_simulation(method: str) -> None:
-    """JCGM 101:2008, 7: the formula, fed with draws of its inputs, scatters as the budget says."""
+    """JCGM 101:2008, 7, from memory: the formula, fed with draws of its inputs, scatters as is stated."""
     chance = np.random.default_rng(7)
     drawn = [taken(method, chance).inertia.value for _ in range(TRIALS)]
     stated = taken(method).inertia.uncertainty
@@ -51,7 +51,7 @@ def test_the_stated_uncertainty_is_that_of_a_simulation(method: str) -> None:
 
 @pytest.mark.parametrize("method", METHODS)
 def test_twice_the_uncertainty_covers_the_truth_as_often_as_it_says(method: str) -> None:
-    """JCGM 100:2008, G.1.3: k = 2 covers about 95 %; of 150 seeded trials, three deviations of a count."""
+    """JCGM 100:2008, G.1.3, from memory: k = 2 covers 95 %; of 150 seeded trials, within three deviations."""
     chance = np.random.default_rng(11)
     found = [taken(method, chance).inertia for _ in range(TRIALS)]
     covered = sum(abs(one.value - spools.INERTIA) <= one.expanded for one in found)
@@ -157,7 +157,7 @@ def test_an_instrument_of_the_shops_own_makes_the_uncertainty_of_what_it_measure
     caliper = Instrument("caliper", "length", 1e-5, limit=3e-5)
     _, arbor, *_ = inertia_methods.method("sizes").asks
     taken = inertia.known(arbor, "25.0 mm", instrument=caliper)
-    # Limits as a rectangle, JCGM 100:2008, 4.3.7; the digit that was typed is coarser than the display.
+    # Limits as a rectangle, JCGM 100:2008, 4.3.7, from memory; the typed digit is coarser than the display.
     assert taken.measured.uncertainty == pytest.approx(np.hypot(1e-4 / np.sqrt(12), 3e-5 / np.sqrt(3)))
     assert taken.measured.value == pytest.approx(25e-3)
     mass = inertia_methods.method("sizes").asks[0]

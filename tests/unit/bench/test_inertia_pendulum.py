@@ -12,7 +12,7 @@ from tests.unit.bench import spools
 
 @pytest.mark.parametrize("amplitude", [0.01, 0.2, 0.4, inertia_pendulum.WIDEST])
 def test_a_wide_swing_takes_as_long_as_the_elliptic_integral_says(amplitude: float) -> None:
-    """Source: T / T0 = 2 K(sin^2(a/2)) / pi (Abramowitz and Stegun, 17.3), K from scipy.special."""
+    """Source: T / T0 = 2 K(sin^2(a/2)) / pi (Abramowitz and Stegun, 17.3, from memory), K by SciPy."""
     exact = 2 * float(ellipk(np.sin(amplitude / 2) ** 2)) / np.pi
     assert inertia_pendulum.widened(amplitude) == pytest.approx(exact, abs=2e-4)
 

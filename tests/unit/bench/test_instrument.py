@@ -12,7 +12,7 @@ from spoolwright.bench.budget import RECTANGLE, ROUNDING
 from spoolwright.bench.instrument import ByCheck, ByStudy, Instrument
 
 CALIPER = Instrument("caliper C1", "length", resolution=1e-5, limit=3e-5)
-# Student's t at 95.45 % over 2, JCGM 100:2008, table G.2: 4.53 and 2.04 (60 degrees by scipy.stats).
+# Student's t at 95.45 % over 2, JCGM 100:2008, table G.2, from memory: 4.53, and 2.04 over 60 by scipy.stats.
 OF_TWO, OF_SIXTY = 4.527 / 2, 2.0425 / 2
 STUDY = ByStudy(repeatability=8e-6, between_hands=5e-6, freedom=60, words="study of 14 June 2025")
 

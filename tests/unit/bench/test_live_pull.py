@@ -50,7 +50,7 @@ def test_a_held_highest_below_a_typed_number_is_refused_in_the_units_that_were_t
 
 
 def test_the_scatter_of_three_numbers_is_widened_as_the_guide_says() -> None:
-    """JCGM 100:2008, table G.2: 95.45 % with two degrees of freedom takes 4.53 standard deviations, not 2."""
+    """JCGM 100:2008, table G.2, from memory: 95.45 % with two degrees of freedom takes 4.53 deviations."""
     found = read("0 2.9\n1 2.41\n2 2.35\n3 2.38")
     scatter = next(row for row in found.budget if row.result == "running" and row.way == "A")
     plain = np.std([2.41, 2.35, 2.38], ddof=1) * KG / np.sqrt(3)
@@ -58,7 +58,7 @@ def test_the_scatter_of_three_numbers_is_widened_as_the_guide_says() -> None:
 
 
 def test_numbers_that_do_not_differ_leave_the_step_of_the_display() -> None:
-    """JCGM 100:2008, F.2.2.1: a step's standard uncertainty is the step over the root of twelve."""
+    """JCGM 100:2008, F.2.2.1, from memory: a step's standard uncertainty is the step over root twelve."""
     found = read("0 2.9\n1 2.4\n2 2.4\n3 2.4")
     assert found.running.uncertainty == pytest.approx(0.1 * KG / np.sqrt(12))
 

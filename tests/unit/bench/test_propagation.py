@@ -40,7 +40,7 @@ def test_three_that_hang_together_by_pairs_are_one_row() -> None:
 
 
 def test_a_simulation_of_correlated_inputs_agrees() -> None:
-    """JCGM 101:2008, 5 and 6.4.8: draws from a multivariate normal, pushed through the formula."""
+    """JCGM 101:2008, 6.4.8, from memory: draws from a multivariate normal, pushed through the formula."""
     two = {"a": known(5, 0.05), "b": known(4, 0.08)}
     found, _ = propagate("p", "ratio", lambda x: x["a"] ** 2 / x["b"], two, {("a", "b"): 0.6})
     shared = 0.6 * 0.05 * 0.08

@@ -19,7 +19,7 @@ def test_several_tries_give_their_mean() -> None:
 def test_scatter_and_tool_add_in_squares() -> None:
     found = typed.read("click_pull", "210 g; 230 g; 250 g")
     tool = reading_kinds.kind("click_pull").standard_uncertainty(found.measured.value)
-    # JCGM 100:2008, table G.2: t(2) at 95.45 % is 4.53, taken with k = 2.
+    # JCGM 100:2008, table G.2, from memory: t(2) at 95.45 % is 4.53, taken with k = 2.
     scatter = np.std(found.tries, ddof=1) / np.sqrt(3) * 4.527 / 2
     assert found.measured.uncertainty == pytest.approx(np.hypot(tool, scatter), rel=1e-3)
     assert {row.way for row in found.budget} == {"A", "B"}

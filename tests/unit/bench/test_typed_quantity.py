@@ -21,7 +21,7 @@ def test_a_nought_at_the_end_counts() -> None:
 
 
 def test_tries_scatter_and_what_else_is_known_joins_them() -> None:
-    """JCGM 100:2008, 4.2.3: s over the root of n; table G.2: t(2) at 95.45 % is 4.53, so 2.264 at k = 2."""
+    """JCGM 100:2008, 4.2.3 and table G.2, from memory: s over root n; t(2) at 95.45 % is 4.53."""
     three = typed_quantity.read("time", "1.0 s; 1.2 s; 1.4 s", "time", also=("thumb", 0.1))
     assert [way for _, way, _ in three.parts] == ["A", "B", "B"]
     assert three.parts[0][2] == pytest.approx(2.264 * 0.2 / 3**0.5, rel=1e-3)

@@ -22,7 +22,7 @@ def test_outside_it_says_by_how_much() -> None:
 
 
 def test_the_edge_itself_agrees() -> None:
-    """ISO/IEC 17043: a normalised error up to and with 1."""
+    """ISO/IEC 17043, from memory: a normalised error up to and with 1."""
     assert agreement.agrees(m(0, 3), m(10, 4))
     assert not agreement.agrees(m(0, 3), m(10.1, 4))
 
