@@ -41,12 +41,13 @@ def test_low_is_called_low() -> None:
 
 
 def test_of_many_sound_shops_few_blame_a_gauge() -> None:
-    # 5 % over all four instruments by Bonferroni; 60 shops, so 3 expected and more than 8 improbable (0.2 %).
+    # 5 % over all four instruments by Bonferroni; 60 shops, so 3 expected and more than 8 improbable (0.3 %).
     blamed = sum(any(one.named for one in leanings(read(KINDS, proofs(seed)))) for seed in range(100, 160))
     assert blamed <= 8
 
 
 def test_the_interval_covers() -> None:
+    # At 95 % of each, fewer than 33 of 40 shops come once in 1,400 (binomial).
     held = 0
     for seed in range(40):
         found = {one.instrument: one for one in leanings(read(KINDS, proofs(seed, bias=0.04)))}
