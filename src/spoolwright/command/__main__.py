@@ -198,9 +198,10 @@ def refusals() -> tuple[type[Exception], ...]:
     from spoolwright.quantities import NotAQuantity
     from spoolwright.sheets.reel_sheet import SheetFault
     from spoolwright.shop.acts.refused import Refused
+    from spoolwright.shop.errands.gauge_port import NoGauge
 
     files = (FileNotFoundError, IsADirectoryError, NotADirectoryError, PermissionError)
-    return (NotAQuantity, SheetFault, Unreadable, Refused, NoCluster, *files)
+    return (NotAQuantity, SheetFault, Unreadable, Refused, NoCluster, NoGauge, *files)
 
 
 def in_words(fault: Exception) -> str:

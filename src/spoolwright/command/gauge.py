@@ -11,7 +11,7 @@ from contextlib import ExitStack
 from pathlib import Path
 from typing import Any, TextIO
 
-from spoolwright.quantities import show
+from spoolwright.quantities import SYSTEMS, show
 
 SUMMARY = "listen to a force gauge on a USB or Bluetooth serial port, and keep the pull as a file"
 TYPED = "gauge --port PORT [--like FILE] [--watch] [--out FILE] [--json]"
@@ -33,7 +33,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--out", metavar="FILE", help='the file to write (else "pull" with day and hour .csv)'
     )
     parser.add_argument("--seconds", type=float, metavar="S", help="stop after so long (else at Ctrl-C)")
-    parser.add_argument("--units", choices=("metric", "imperial"), default="metric", help="units to show")
+    parser.add_argument("--units", choices=SYSTEMS, default="metric", help="units to show")
     parser.add_argument("--json", action="store_true", help="print at the end what came as one JSON object")
 
 
@@ -44,11 +44,7 @@ def run(args: argparse.Namespace) -> int:
     if not args.port:
         return _tell_ports(args.json)
     protocol = _protocol(args)
-    try:
-        port = gauge_port.open_port(args.port, protocol)
-    except gauge_port.NoGauge as shut:
-        return _refused(str(shut), args.json)
-    with port, ExitStack() as held:
+    with gauge_port.open_port(args.port, protocol) as port, ExitStack() as held:
         path, out = _file(args, held)
         log, ended = _listen(args, port, protocol, out)
     if path and not log.pulls:
@@ -71,28 +67,27 @@ def _tell_ports(as_json: bool) -> int:
     return 0
 
 
-def _refused(words: str, as_json: bool) -> int:
-    if as_json:
-        print(json.dumps({"error": {"kind": "NoGauge", "words": words}}, ensure_ascii=False))
-    else:
-        print(words, file=sys.stderr)
-    return 2
-
-
 def _protocol(args: argparse.Namespace) -> Any:
     from dataclasses import asdict
 
     from spoolwright.bench import gauge_protocol
 
     like = Path(args.like) if args.like else None
-    said = (
-        gauge_protocol.read_toml(like.read_text("utf-8"), like.name)
-        if like
-        else gauge_protocol.GaugeProtocol()
-    )
+    said = gauge_protocol.read_toml(_text(like), like.name) if like else gauge_protocol.GaugeProtocol()
     typed = {"baud": args.baud, "unit": args.unit}
     given = {key: value for key, value in typed.items() if value is not None}
     return gauge_protocol.from_mapping({**asdict(said), **given}, "--")
+
+
+def _text(file: Path) -> str:
+    from spoolwright.bench.unreadable import Unreadable
+
+    try:
+        return file.read_text("utf-8")
+    except UnicodeDecodeError:
+        raise Unreadable(
+            "this is no text in UTF-8", file.name, "a TOML file as docs/gauges.md has it"
+        ) from None
 
 
 def _file(args: argparse.Namespace, held: ExitStack) -> tuple[Path | None, TextIO | None]:

@@ -141,11 +141,13 @@ def test_a_file_that_is_there_is_never_written_over(
         (["--port", "x", "--baud", "9601"], "“9601” cannot be"),
         (["--port", "x", "--unit", "mm"], "“mm” is no unit of a pull"),
         (["--port", "x", "--like", "nowhere.toml"], "nowhere.toml: no such file"),
+        (["--port", "x", "--like", "a.png"], "a.png: this is no text in UTF-8"),
     ],
 )
 def test_what_cannot_be_is_refused_in_words(
     capsys: pytest.CaptureFixture[str], words: list[str], said: str
 ) -> None:
+    Path("a.png").write_bytes(b"\x89PNG\r\n")
     assert main(["gauge", *words]) == 2
     assert said in told(capsys)
     assert main(["gauge", *words, "--json"]) == 2
