@@ -48,6 +48,12 @@ def warm_up() -> None:
     subprocess.Popen(words, stdin=silent, stdout=silent, stderr=silent, start_new_session=True)
 
 
+def answer_to(*names: str) -> None:
+    """Have the shop answer under these names of this machine too, before Django wakes."""
+    already = os.environ.get("SPOOLWRIGHT_ALLOWED_HOSTS", "")
+    os.environ["SPOOLWRIGHT_ALLOWED_HOSTS"] = ",".join(name for name in (already, *names) if name)
+
+
 def open_house(folder: Path | str | None = None) -> Path:
     """Make the folder ready, point the settings at it and set Django up; gives back the folder."""
     data = Path(folder or usual_folder()).resolve()

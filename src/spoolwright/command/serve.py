@@ -105,8 +105,7 @@ def _make_ready(data: Path, *, empty: bool) -> bool:
 
 def _let_in(host: str) -> None:
     """Answer under an address that was asked for by name; anything beyond this machine is not encrypted."""
-    already = os.environ.get("SPOOLWRIGHT_ALLOWED_HOSTS", "")
-    os.environ["SPOOLWRIGHT_ALLOWED_HOSTS"] = f"{already},{host}"
+    house.answer_to(host)
     caution = f"Caution: {host} can be reached from your network, and what passes there is not encrypted."
     print(caution, file=sys.stderr)
 

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TextIO
 
-from spoolwright.command import listening, own_certificate, own_network
+from spoolwright.command import house, listening, own_certificate, own_network
 from spoolwright.command.own_certificate import OwnCertificate
 
 USUAL_PORT = 8443
@@ -88,9 +88,7 @@ def serve(door: Door, desk: Callable[[], None], processes: int) -> None:
     # A process that is only a copy of this one would keep its settings, and a thread's half-held locks.
     multiprocessing.set_start_method("spawn", force=True)
     os.environ["SPOOLWRIGHT_HTTPS"] = "own"
-    already = os.environ.get("SPOOLWRIGHT_ALLOWED_HOSTS", "")
-    allowed = ",".join([door.host, *own_network.names()])
-    os.environ["SPOOLWRIGHT_ALLOWED_HOSTS"] = f"{already},{allowed}"
+    house.answer_to(door.host, *own_network.names())
     threading.Thread(target=desk, daemon=True).start()
     certificate = door.certificate
     listening.serve_with_processes(

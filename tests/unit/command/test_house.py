@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from spoolwright.command.house import keep_compiled, make_secret_key, usual_folder, warm_up
+from spoolwright.command.house import answer_to, keep_compiled, make_secret_key, usual_folder, warm_up
 
 
 def test_the_secret_key_is_made_once_and_readable_by_nobody_else(tmp_path: Path) -> None:
@@ -27,6 +27,13 @@ def test_two_shops_have_two_keys(tmp_path: Path) -> None:
         (tmp_path / name).mkdir()
         make_secret_key(tmp_path / name)
     assert (tmp_path / "a" / "secret-key").read_text() != (tmp_path / "b" / "secret-key").read_text()
+
+
+def test_names_to_answer_to_are_added_to_those_that_were_set(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("SPOOLWRIGHT_ALLOWED_HOSTS", "")
+    answer_to("192.168.1.20")
+    answer_to("bench", "bench.local")
+    assert os.environ["SPOOLWRIGHT_ALLOWED_HOSTS"] == "192.168.1.20,bench,bench.local"
 
 
 def test_the_folder_is_the_one_that_was_told(monkeypatch: pytest.MonkeyPatch) -> None:
