@@ -9,8 +9,8 @@ import pytest
 from scipy import optimize, stats
 
 from spoolwright.bench import pull_fade, pull_series, pull_speed, pulls
-from spoolwright.bench.pull_corrections import bend, pulley
-from spoolwright.bench.pull_ratio import interval, ratio
+from spoolwright.bench.pull_corrections import pulley
+from spoolwright.bench.pull_ratio import interval
 from spoolwright.bench.pulls import OnePull, Scatter
 from spoolwright.bench.student import widening
 from spoolwright.bench.uncertainty import Measured
@@ -26,15 +26,6 @@ def test_students_factor_for_few_readings(freedom: int, factor: float) -> None:
     assert 2 * widening(freedom) == pytest.approx(factor, abs=0.005)
 
 
-def test_a_ratio_of_two_correlated_readings() -> None:
-    # JCGM 100:2008, H.2: V = 4.9990 V (0.0032), I = 19.6610 mA (0.0095), r = -0.36 (-0.3553 before it was
-    # rounded: test_guide_examples.py); Z = 254.260 (0.236). Inputs opened in GTC's documentation (GUM_H2).
-    voltage, current = Measured(4.9990, 0.0032, "ratio"), Measured(19.6610e-3, 0.0095e-3, "ratio")
-    found = ratio(voltage, current, correlation=-0.3553)
-    assert found.value == pytest.approx(254.260, abs=5e-4)
-    assert found.uncertainty == pytest.approx(0.236, abs=5e-4)
-
-
 def test_the_ends_of_a_ratio_are_where_its_squared_misfit_reaches_four() -> None:
     # Fieller 1954 (from memory), the two roots found by scipy.optimize.brentq instead of the quadratic.
     top, bottom, rho = Measured(13.0, 0.7, "force"), Measured(10.0, 0.8, "force"), 0.5
@@ -48,13 +39,8 @@ def test_the_ends_of_a_ratio_are_where_its_squared_misfit_reaches_four() -> None
     assert high == pytest.approx(optimize.brentq(misfit, 1.3, 3.0), rel=1e-9)
 
 
-def test_two_turns_round_a_bollard() -> None:
-    # Beer & Johnston, Vector Mechanics for Engineers: Statics, sample 8.7: 150 N hold 7500 N with
-    # two turns, friction 0.311 (opened: companion notebook of the textbook); half of its last digit is 0.63 %
-    # of the ratio. A pulley tried both ways gives the same factor.
-    assert bend(Measured(0.311, 0.0, "ratio"), Measured(4 * pi, 0.0, "angle")).value == pytest.approx(
-        7500 / 150, rel=0.0063
-    )
+def test_a_pulley_tried_both_ways_is_rope_friction() -> None:
+    # Euler and Eytelwein's rope friction, any statics text: a sixteenth of a turn with friction 0.311.
     eased = exp(0.311 * pi / 8)
     tried = pulley(Measured(150 * eased, 0.0, "force"), Measured(150 / eased, 0.0, "force"))
     assert tried.factor.value == pytest.approx(eased)

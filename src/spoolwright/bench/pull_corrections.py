@@ -14,7 +14,6 @@ from spoolwright.bench.pulls import OnePull
 from spoolwright.bench.trace import PullTrace
 from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
-from spoolwright.mechanics import capstan
 
 WIDEST_ANGLE = pi / 3
 """Angle of the line beyond which a pull says nothing worth having [rad]."""
@@ -130,7 +129,7 @@ def pulley(up: Measured, down: Measured) -> Pulley:
     Notes
     -----
     up = k W, down = W / k: k = sqrt(up / down), W = sqrt(up down), the geometric mean. The scale of the
-    gauge cancels in k. With exp(mu beta) for k it is Euler's rope friction.
+    gauge cancels in k, which for a line over a bar would be exp(mu beta), Euler's rope friction.
 
     Source
     ------
@@ -154,44 +153,6 @@ def pulley(up: Measured, down: Measured) -> Pulley:
     return Pulley(
         Measured(factor, factor * unsure / 2, "ratio"), Measured(weight, weight * unsure / 2, "force")
     )
-
-
-def bend(friction: Measured, wrap_angle: Measured) -> Measured:
-    """The factor of a ring or a bar that the line is drawn round.
-
-    Parameters
-    ----------
-    friction : Measured
-        Coefficient of friction [1], zero or more.
-    wrap_angle : Measured
-        Angle that the line is bent round [rad], zero or more.
-
-    Returns
-    -------
-    Measured
-        Pull on the gauge's side over pull on the spool's side [1].
-
-    Raises
-    ------
-    ValueError
-        A value below zero.
-
-    Notes
-    -----
-    k = exp(mu beta); u(k) / k = sqrt((beta u(mu))^2 + (mu u(beta))^2).
-
-    Source
-    ------
-    Euler and Eytelwein's rope friction (mechanics.capstan); JCGM 100:2008, 5.1.2.
-
-    Examples
-    --------
-    >>> round(bend(Measured(0.3, 0.0, "ratio"), Measured(3.14159, 0.0, "angle")).value, 3)
-    2.566
-    """
-    factor = float(capstan.pull_ratio(friction.value, wrap_angle.value))
-    spread = hypot(wrap_angle.value * friction.uncertainty, friction.value * wrap_angle.uncertainty)
-    return Measured(factor, factor * spread, "ratio")
 
 
 def zero_at(share: float, way: LineWay) -> Measured:

@@ -1,4 +1,4 @@
-"""One pull over another that shares its gauge: the ratio, and the interval that it lies in."""
+"""One pull over another that shares its gauge: the interval that their ratio lies in."""
 
 from __future__ import annotations
 
@@ -9,53 +9,6 @@ from spoolwright.bench.uncertainty import COVERAGE_FACTOR, Measured
 
 SHARED = ("scale of the gauge", "zero of the gauge", "line's angle and pulley", "zero that was taken off")
 """Rows in which both pulls of one trace are off together."""
-
-
-def ratio(top: Measured, bottom: Measured, correlation: float = 0.0) -> Measured:
-    """The ratio of two measured values, to first order.
-
-    Parameters
-    ----------
-    top : Measured
-        What stands above the line, with its standard uncertainty [any unit].
-    bottom : Measured
-        What stands below it [same unit], above zero.
-    correlation : float
-        How far the two are off together [-], -1 to 1: 1 where only the scale of one gauge is unsure.
-
-    Returns
-    -------
-    Measured
-        Ratio with its standard uncertainty [1].
-
-    Raises
-    ------
-    ValueError
-        Nothing below the line, a correlation outside -1 to 1, two kinds of quantity.
-
-    Notes
-    -----
-    u^2 = (u1^2 + r^2 u2^2 - 2 rho r u1 u2) / b^2. Good while the lower value is well known; `interval` says
-    what holds where it is not.
-
-    Source
-    ------
-    JCGM 100:2008, 5.2.2, equation (16).
-
-    Examples
-    --------
-    >>> both = ratio(Measured(12.0, 0.12, "force"), Measured(10.0, 0.1, "force"), correlation=1.0)
-    >>> both.value, both.uncertainty
-    (1.2, 0.0)
-    """
-    _check(top, bottom, correlation)
-    value = top.value / bottom.value
-    spread = (
-        top.uncertainty**2
-        + (value * bottom.uncertainty) ** 2
-        - 2 * correlation * value * top.uncertainty * bottom.uncertainty
-    )
-    return Measured(value, sqrt(max(spread, 0.0)) / bottom.value, "ratio")
 
 
 def interval(
@@ -138,9 +91,15 @@ def ratio_interval(read: PullReading) -> tuple[float, float]:
 
     Examples
     --------
-    >>> from spoolwright.bench.uncertainty import Measured
-    >>> low, high = interval(Measured(11.0, 0.1, "force"), Measured(10.0, 0.1, "force"), 0.9)
-    >>> low < 1.1 < high
+    >>> import numpy as np
+    >>> from spoolwright.bench import pull_reading
+    >>> from spoolwright.bench.gauge import Gauge
+    >>> from spoolwright.bench.trace import Found, PullTrace
+    >>> t = np.arange(0.0, 5.0, 0.01)
+    >>> force = np.clip(40 * (t - 0.5), 0, 20) * (t < 4)
+    >>> trace = PullTrace(t, force, Found("utf-8", "comma", "point", (), "", "", "s", "N", 100.0, 500))
+    >>> low, high = ratio_interval(pull_reading.analyse(trace, Gauge()))
+    >>> low <= 1.0 <= high
     True
     """
     start = {row.source: row.uncertainty for row in read.budget if row.result == "start_up"}

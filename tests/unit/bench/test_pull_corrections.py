@@ -1,6 +1,6 @@
 """Zero, drift, pulley and angle put right, with what that leaves unsure."""
 
-from math import cos, exp, pi, radians, sqrt
+from math import cos, radians, sqrt
 
 import numpy as np
 import pytest
@@ -10,7 +10,6 @@ from spoolwright.bench.gauge import Gauge
 from spoolwright.bench.pull_corrections import (
     LineWay,
     angle_factor,
-    bend,
     corrected,
     corrected_pulls,
     pulley,
@@ -52,13 +51,6 @@ def test_a_pulley_without_friction_may_come_out_a_little_below_one() -> None:
         pulley(force(450, 0.1), force(5, 0.1))
     with pytest.raises(Unreadable, match="more than nothing"):
         pulley(force(0), force(5))
-
-
-def test_a_bend_is_rope_friction() -> None:
-    found = bend(Measured(0.1, 0.02, "ratio"), Measured(pi / 2, 0.05, "angle"))
-    assert found.value == pytest.approx(exp(0.1 * pi / 2))
-    drawn = np.random.default_rng(1).normal([0.1, pi / 2], [0.02, 0.05], (20000, 2))
-    assert found.uncertainty == pytest.approx(np.exp(drawn[:, 0] * drawn[:, 1]).std(), rel=0.05)
 
 
 @pytest.mark.parametrize("angle", [0.0, 5.0, 20.0, 50.0])

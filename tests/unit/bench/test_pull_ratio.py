@@ -5,7 +5,8 @@ import pytest
 
 from spoolwright.bench import pull_reading
 from spoolwright.bench.gauge import Gauge
-from spoolwright.bench.pull_ratio import interval, ratio, ratio_interval
+from spoolwright.bench.propagation import Known, propagate
+from spoolwright.bench.pull_ratio import interval, ratio_interval
 from spoolwright.bench.trace import Found, PullTrace
 from spoolwright.bench.uncertainty import Measured
 
@@ -15,12 +16,12 @@ def force(value: float, uncertainty: float) -> Measured:
 
 
 def test_a_scale_that_both_share_cancels() -> None:
-    assert ratio(force(12, 0.24), force(10, 0.2), 1.0).uncertainty == pytest.approx(0.0, abs=1e-12)
-    assert ratio(force(12, 0.24), force(10, 0.2)).uncertainty == pytest.approx(1.2 * np.hypot(0.02, 0.02))
+    assert interval(force(12, 0.24), force(10, 0.2), 1.0) == pytest.approx((1.2, 1.2))
 
 
-def test_both_ways_agree_where_the_lower_value_is_well_known() -> None:
-    found = ratio(force(12, 0.06), force(10, 0.05), 0.4)
+def test_it_is_that_of_the_law_of_propagation_where_the_lower_value_is_well_known() -> None:
+    both = {"top": Known("top", force(12, 0.06)), "bottom": Known("bottom", force(10, 0.05))}
+    found, _ = propagate("r", "ratio", lambda x: x["top"] / x["bottom"], both, {("top", "bottom"): 0.4})
     low, high = interval(force(12, 0.06), force(10, 0.05), 0.4)
     assert low == pytest.approx(found.value - found.expanded, abs=3e-4)
     assert high == pytest.approx(found.value + found.expanded, abs=3e-4)
@@ -51,7 +52,7 @@ def test_a_lower_value_that_may_be_nothing_leaves_everything_open() -> None:
 )
 def test_nonsense_is_refused(top: Measured, bottom: Measured, correlation: float, words: str) -> None:
     with pytest.raises(ValueError, match=words):
-        ratio(top, bottom, correlation)
+        interval(top, bottom, correlation)
     with pytest.raises(ValueError, match="factor"):
         interval(force(1, 0), force(1, 0), factor=0)
 
