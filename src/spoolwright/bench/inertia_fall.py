@@ -11,6 +11,7 @@ from spoolwright.bench.unreadable import Unreadable
 METHOD = "falling weight"
 
 _CLEAR = 2.0
+"""Standard uncertainties below zero from which a friction cannot be nothing: k = 2, as everywhere."""
 
 
 def read(

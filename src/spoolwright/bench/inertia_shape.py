@@ -16,6 +16,7 @@ LIKENESS = Known("a tube between two discs is not the spool itself", Measured(1.
 """How far the drawing may be off for holes, rims and a bore of its own: judgement prior."""
 
 _DENSITY = 2700.0
+"""Any one [kg/m^3]: it drops out."""
 
 
 def read(inputs: Mapping[str, Known]) -> InertiaReading:

@@ -62,8 +62,8 @@ def fit(taken: Sequence[OnePull]) -> PullFade:
     -----
     Straight line through the pulls; change = slope (last - first) / pull at the first. The scatter about the
     line is shrunk to 3 % of the pull, worth four readings, and widened for few readings. The scale of the
-    gauge cancels. "Fades" and "tightens" are said where the interval (k = 2) leaves out no change at all,
-    "holds" where it lies within 10 % either way.
+    gauge cancels. "Fades" and "tightens" are said where the interval (k = 2) leaves out no change at all and
+    reaches beyond 5 %; "holds" where it does not, or where no change lies in it and all of it within 10 %.
 
     Source
     ------

@@ -22,6 +22,7 @@ LEVELS_OFF = 0.95
 """Chance from which it is said that the pull levels off."""
 
 ONSETS, ENDS = 161, 31
+"""Places on the grid: a hundredth or so of what they are spread over, far finer than pulls can tell."""
 
 Array = NDArray[np.float64]
 

@@ -1,4 +1,4 @@
-"""Units that several dimensions share, with their factors: exact fractions wherever the definition is exact.
+"""The longer lists of units with their factors: exact fractions wherever the definition is exact.
 
 Sources of the factors stand beside their checks in tests/reference/test_units.py.
 """
