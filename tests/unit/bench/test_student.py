@@ -54,3 +54,19 @@ def test_each_part_widened_covers_what_it_says_and_their_sum_widened_does_not(
     assert 0.95 < covered < 0.98
     by_sum = [welch(u, other, tries - 1) for u in own[:3000]]
     assert np.mean(off[:3000] <= by_sum) == pytest.approx(least_of_welch, abs=0.015)
+
+
+@pytest.mark.parametrize(("tries", "widened", "by_step"), [(2, 0.932, 0.893), (3, 0.981, 0.960)])
+def test_tries_a_step_apart_are_widened_because_the_step_alone_covers_less(
+    tries: int, widened: float, by_step: float
+) -> None:
+    """Frozen: true scatters from none to one step of the display, the truth anywhere between two steps."""
+    rng = np.random.default_rng(3)
+    scatter = np.repeat(np.linspace(0.0, 1.0, 21), 1000)
+    truth = rng.uniform(0.0, 1.0, len(scatter))
+    shown = np.round(truth[:, None] + scatter[:, None] * rng.normal(0.0, 1.0, (len(scatter), tries)))
+    off, step = np.abs(shown.mean(axis=1) - truth), 1 / np.sqrt(12)
+    own = widening(tries - 1) * shown.std(axis=1, ddof=1) / np.sqrt(tries)
+    instead = np.where(np.ptp(shown, axis=1) == 1, step, own)
+    assert np.mean(off <= 2 * np.hypot(own, step)) == pytest.approx(widened, abs=0.006)
+    assert np.mean(off <= 2 * np.hypot(instead, step)) == pytest.approx(by_step, abs=0.006)
