@@ -84,7 +84,8 @@ def _in_words(found: Any, tries: Any, dimension: str, units: str) -> Iterable[st
 
     step = step_dimension(dimension)
     p, o, r = found.anova.shape
-    yield f"{p} parts, {o} persons ({', '.join(tries.persons)}), {r} tries each."
+    people = "1 person" if o == 1 else f"{o} persons"
+    yield f"{p} parts, {people} ({', '.join(tries.persons)}), {r} tries each."
     for name, one in found.spreads.items():
         if name == "reproducibility":
             continue

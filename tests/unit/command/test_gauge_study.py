@@ -42,6 +42,15 @@ def test_in_words(file: Path, capsys: Any) -> None:
     assert "3 classes" in told
 
 
+def test_one_person_is_no_persons(tmp_path: Path, capsys: Any) -> None:
+    path = tmp_path / "alone.csv"
+    path.write_text(
+        "part;person;value mm\n" + "".join(f"{p};A;{v}\n" for p in (1, 2) for v in (10 * p, 11 * p))
+    )
+    assert main(["gauge-study", str(path)]) == 0
+    assert capsys.readouterr().out.startswith("2 parts, 1 person (A), 2 tries each.")
+
+
 @pytest.mark.parametrize(
     ("more", "kind"),
     [
