@@ -29,11 +29,12 @@ class ByStudy:
 
 @dataclass(frozen=True)
 class ByCheck:
-    """How far off a check found it [SI], with the standard uncertainty of what it was held against."""
+    """How far off a check found it [SI]; standard uncertainty and value of what it was held against."""
 
     off: float
     uncertainty: float
     words: str = "last check"
+    at: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -80,7 +81,7 @@ class Instrument:
         """Whether the last check found more than is stated and than the check itself leaves open."""
         if self.check is None:
             return False
-        stated = self.stated_limit(0.0) or 0.0
+        stated = self.stated_limit(self.check.at) or 0.0
         open_ = COVERAGE_FACTOR * hypot(self.check.uncertainty, self.resolution * ROUNDING)
         return abs(self.check.off) > stated + open_
 
@@ -93,7 +94,7 @@ class Instrument:
         fixed = hypot(stated, *study)
         # A limit that is the same at any pull is the whole of a range that is as wide as itself.
         return Gauge(
-            accuracy_of_reading=self.share or 0.0,
+            accuracy_of_reading=self.share if self.limit is None else self.share or 0.0,
             accuracy_of_range=1.0 if fixed else None,
             resolution=self.resolution or None,
             range=fixed / RECTANGLE if fixed else None,

@@ -78,6 +78,12 @@ def test_a_check_that_found_it_off_counts_more_than_its_maker() -> None:
     assert rows(off, 4e-3)["how far off the last check found it"] == pytest.approx(hypot(6e-5, 1e-6))
 
 
+def test_a_check_is_held_against_what_is_stated_at_its_value() -> None:
+    cell = Instrument("cell", "force", 0.01, limit=0.0, share=0.005)
+    assert not replace(cell, check=ByCheck(0.2, 0.01, at=50.0)).is_off
+    assert replace(cell, check=ByCheck(0.2, 0.01, at=20.0)).is_off
+
+
 def test_with_nothing_stated_the_check_is_all_there_is() -> None:
     bare = Instrument("rule", "length", 5e-4)
     assert rows(bare, 0.1)["its limit of error is not stated"] == pytest.approx(5e-4 * RECTANGLE)
@@ -122,4 +128,7 @@ def test_a_pull_trace_takes_it_as_its_gauge() -> None:
     studied = replace(scale, study=ByStudy(0.3, 0.4, 40)).as_gauge()
     assert studied.offset == pytest.approx(hypot(0.2 * RECTANGLE, 0.5))
     assert replace(scale, check=ByCheck(1.0, 0.1)).as_gauge().offset == pytest.approx(hypot(1.0, 0.1))
-    assert Instrument("scale", "force", 0.1).as_gauge().offset == 0
+    bare = Instrument("scale", "force", 0.1).as_gauge()
+    assert bare.offset == 0
+    assert not bare.stated
+    assert replace(scale, share=None).as_gauge().stated

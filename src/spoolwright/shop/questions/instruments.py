@@ -160,7 +160,8 @@ def _by_study(found: Study) -> ByStudy:
 
 def _by_check(check: Any) -> ByCheck:
     off = check.found_si - check.nominal_si
-    return ByCheck(off, check.standard_uncertainty_si, f"check of {_day(check.day)}")
+    words = f"check of {_day(check.day)}"
+    return ByCheck(off, check.standard_uncertainty_si, words, at=check.nominal_si)
 
 
 def _day(day: Any) -> str:
