@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import partial
 
 from spoolwright.bench import inertia_fall, inertia_pendulum, inertia_ring, inertia_shape, typed_quantity
 from spoolwright.bench.budget import RECTANGLE
@@ -160,26 +161,15 @@ def _period(given: Inputs, swing: Swing | None) -> dict[str, Known]:
     return {"period": Known(f"{time.words}, by {count:g} swings", value, parts)}
 
 
-def _ring(method: str) -> Callable[..., InertiaReading]:
-    return lambda given, together: inertia_ring.read(method, given, together)
-
-
-def _pendulum(method: str) -> Callable[..., InertiaReading]:
-    def swung(given: Inputs, together: Mapping[tuple[str, str], float] | None) -> InertiaReading:
-        # A damping of a few hundredths changes a pendulum's period by less than a thousandth.
-        own = {key: one for key, one in given.items() if key != "decay"}
-        return inertia_pendulum.read(method, given if method == inertia_pendulum.SPRING else own, together)
-
-    return swung
+def _pendulum(method: str, given: Inputs, together: Mapping[tuple[str, str], float] | None) -> InertiaReading:
+    # A damping of a few hundredths changes a pendulum's period by less than a thousandth.
+    own = {key: one for key, one in given.items() if key != "decay"}
+    return inertia_pendulum.read(method, given if method == inertia_pendulum.SPRING else own, together)
 
 
 _READERS: Mapping[str, Callable[..., InertiaReading]] = {
     "fall": inertia_fall.read,
-    "ring-fall": _ring(inertia_ring.FALLS),
-    "ring-swing": _ring(inertia_ring.SWINGS),
-    "ring-coast": _ring(inertia_ring.COASTS),
-    "pin": _pendulum(inertia_pendulum.PIN),
-    "threads": _pendulum(inertia_pendulum.THREADS),
-    "spring": _pendulum(inertia_pendulum.SPRING),
+    **{method: partial(inertia_ring.read, method) for method in inertia_ring.METHODS},
+    **{method: partial(_pendulum, method) for method in inertia_pendulum.METHODS},
     "sizes": lambda given, together: inertia_shape.read(given),
 }

@@ -8,8 +8,6 @@ from spoolwright.bench.inertia_reading import FRICTION, GRAVITY, RESULT, Inertia
 from spoolwright.bench.propagation import Known, propagate
 from spoolwright.bench.unreadable import Unreadable
 
-METHOD = "falling weight"
-
 _CLEAR = 2.0
 """Standard uncertainties below zero from which a friction cannot be nothing: k = 2, as everywhere."""
 
@@ -65,7 +63,7 @@ def read(
     friction, friction_rows = propagate(FRICTION, "torque", _friction, known, together)
     _check_result(inertia.value, friction.value, friction.uncertainty)
     notes = (*_held(friction.value, at), *loose(inertia))
-    return InertiaReading(METHOD, inertia, known, (*rows, *friction_rows), friction, notes)
+    return InertiaReading(inertia, known, (*rows, *friction_rows), friction, notes)
 
 
 def _accelerations(at: Mapping[str, float]) -> tuple[float, float]:

@@ -9,8 +9,9 @@ from spoolwright.bench.inertia_reading import GRAVITY, RESULT, InertiaReading, l
 from spoolwright.bench.propagation import Known, propagate
 from spoolwright.bench.unreadable import Unreadable
 
-PIN, THREADS, SPRING = "pendulum on a pin", "pendulum on two threads", "swinging on a spring"
+PIN, THREADS, SPRING = "pin", "threads", "spring"
 METHODS = (PIN, THREADS, SPRING)
+"""Ids of `sheets.inertia_methods`."""
 
 WIDEST = 0.6
 """Amplitude [rad] up to which the correction is trusted to a thousandth."""
@@ -106,7 +107,7 @@ def read(
         reason = "the swing is faster than the spool's mass alone, all of it on the axis, would swing"
         raise Unreadable(reason, "The pendulum", "mass, distance and period of the same swing")
     notes = (*(_on_pin(at, inertia.value) if method == PIN else ()), *loose(inertia))
-    return InertiaReading(method, inertia, known, rows, None, notes)
+    return InertiaReading(inertia, known, rows, None, notes)
 
 
 def _small(at: Mapping[str, float]) -> float:

@@ -27,7 +27,6 @@ LOOSE = 0.15
 class InertiaReading:
     """A moment of inertia by one method; `friction` only where the method separates it."""
 
-    method: str
     inertia: Measured
     inputs: Mapping[str, Known]
     budget: tuple[Contribution, ...]

@@ -8,8 +8,9 @@ from spoolwright.bench.inertia_reading import RESULT, InertiaReading, loose
 from spoolwright.bench.propagation import Known, propagate
 from spoolwright.bench.unreadable import Unreadable
 
-FALLS, SWINGS, COASTS = "ring, falling weight", "ring, swinging", "ring, coasting"
+FALLS, SWINGS, COASTS = "ring-fall", "ring-swing", "ring-coast"
 METHODS = (FALLS, SWINGS, COASTS)
+"""Ids of `sheets.inertia_methods`."""
 
 
 def ring_inertia(at: Mapping[str, float]) -> float:
@@ -101,7 +102,7 @@ def read(
         raise Unreadable("these falls would mean an inertia below zero", "The falls", accepted)
     share = ring_inertia(at) / inertia.value
     notes = (f"The ring has {share:.0%} of the spool's inertia; near 100 % the result is best known.",)
-    return InertiaReading(method, inertia, inputs, rows, None, (*notes, *loose(inertia)))
+    return InertiaReading(inertia, inputs, rows, None, (*notes, *loose(inertia)))
 
 
 def _check(at: Mapping[str, float]) -> None:

@@ -10,8 +10,6 @@ from spoolwright.bench.uncertainty import Measured
 from spoolwright.bench.unreadable import Unreadable
 from spoolwright.mechanics import spool
 
-METHOD = "sizes and mass"
-
 LIKENESS = Known("a tube between two discs is not the spool itself", Measured(1.0, 0.05, "ratio"))
 """How far the drawing may be off for holes, rims and a bore of its own: judgement prior."""
 
@@ -61,7 +59,7 @@ def read(inputs: Mapping[str, Known]) -> InertiaReading:
         accepted = "a wall thinner than half the arbor, flanges larger than the arbor"
         raise Unreadable("these sizes make no spool", "The sizes", accepted)
     inertia, rows = propagate(RESULT, "inertia", _inertia, known)
-    return InertiaReading(METHOD, inertia, known, rows, None, loose(inertia))
+    return InertiaReading(inertia, known, rows, None, loose(inertia))
 
 
 def _inertia(at: Mapping[str, float]) -> float:
