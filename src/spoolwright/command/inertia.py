@@ -96,6 +96,7 @@ def _swing(args: argparse.Namespace) -> tuple[dict[str, Any], list[str]]:
 
 def _method(args: argparse.Namespace) -> tuple[dict[str, Any], list[str]]:
     from spoolwright.bench import inertia
+    from spoolwright.bench.uncertainty import COVERAGE_FACTOR
     from spoolwright.sheets import inertia_methods
 
     method = inertia_methods.method(args.way)
@@ -115,7 +116,7 @@ def _method(args: argparse.Namespace) -> tuple[dict[str, Any], list[str]]:
         "inertia": _plain(found.inertia),
         "friction": _plain(found.friction) if found.friction else None,
         "units": {"inertia": "kg m^2", "friction": "N m"},
-        "coverage_factor": 2.0,
+        "coverage_factor": COVERAGE_FACTOR,
         "budget": [vars(row) for row in found.budget],
         "sheet": said[1],
         "notes": [*found.notes, *notes],
@@ -135,11 +136,13 @@ def _beside_sheet(args: argparse.Namespace, found: Any) -> tuple[str, dict[str, 
 
 
 def _in_words(method: Any, found: Any, sheet: str, notes: tuple[str, ...], units: str) -> Iterable[str]:
+    from spoolwright.bench.inertia_reading import RESULT
+
     yield f"Moment of inertia {_shown(found.inertia, units)} (k = 2), by {method.title}."
     if found.friction is not None:
         yield f"Friction torque   {_shown(found.friction, units)}"
     yield "What the uncertainty is made of:"
-    own = [row for row in found.budget if row.result == "spool_inertia" and row.uncertainty > 0]
+    own = [row for row in found.budget if row.result == RESULT and row.uncertainty > 0]
     for row in sorted(own, key=lambda row: -row.uncertainty):
         yield f"  {show(row.uncertainty, 'inertia', units):>18}  {row.source}"
     if sheet:

@@ -1,4 +1,4 @@
-"""Units that several dimensions share: each set starts from SI exactly, and no spelling means two of them."""
+"""The longer lists of units: each starts from SI exactly, and no spelling means two of them."""
 
 from fractions import Fraction
 
